@@ -1,0 +1,120 @@
+package etamine.storage;
+
+import etamine.base.Subscription;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * A shelf as values, kept up to date with the book: read once, then changed by each commit before
+ * {@link Book#write} returns. Documents that cannot be read are kept aside in {@link #unreadable} and never lost.
+ * Thread-safe; {@link #values} is an immutable snapshot.
+ *
+ * @param <T> the value
+ */
+public final class LiveShelf<T> implements AutoCloseable {
+    private final String name;
+    private final Codec<T> codec;
+    private final Subscription subscription;
+    private volatile State<T> state = new State<>(Map.of(), Map.of(), Map.of());
+
+    private record State<T>(Map<String, T> values, Map<String, Long> revisions, Map<String, String> unreadable) {}
+
+    /** Reads the shelf and follows it until closed. */
+    public LiveShelf(Book book, String name, Codec<T> codec) {
+        this.name = name;
+        this.codec = codec;
+        synchronized (this) {
+            this.subscription = book.onCommit(this::follow);
+            Draft draft = new Draft();
+            book.shelf(name).all().forEach(draft::take);
+            state = draft.freeze();
+        }
+    }
+
+    /** The values by id, in the order of ids. */
+    public Map<String, T> values() {
+        return state.values;
+    }
+
+    /** One value. */
+    public Optional<T> get(String id) {
+        return Optional.ofNullable(state.values.get(id));
+    }
+
+    /** The revision of a value, to save against; 0 if there is none. */
+    public long revision(String id) {
+        return state.revisions.getOrDefault(id, 0L);
+    }
+
+    /** Documents that could not be read, id to reason. */
+    public Map<String, String> unreadable() {
+        return state.unreadable;
+    }
+
+    /** Saves a value within a transaction, against the revision this shelf holds. */
+    public void save(Transaction transaction, String id, T value) {
+        transaction.save(name, id, revision(id), codec.write(value));
+    }
+
+    /** Removes a value within a transaction, against the revision this shelf holds. */
+    public void remove(Transaction transaction, String id) {
+        transaction.remove(name, id, revision(id));
+    }
+
+    @Override
+    public void close() {
+        subscription.close();
+    }
+
+    private synchronized void follow(Commit commit) {
+        Draft draft = null;
+        for (Commit.DocumentChange change : commit.documents()) {
+            if (change.shelf().equals(name)) {
+                draft = draft == null ? new Draft(state) : draft;
+                draft.take(change.document());
+            }
+        }
+        if (draft != null) {
+            state = draft.freeze();
+        }
+    }
+
+    private final class Draft {
+        private final Map<String, T> values = new TreeMap<>();
+        private final Map<String, Long> revisions = new LinkedHashMap<>();
+        private final Map<String, String> unreadable = new TreeMap<>();
+
+        Draft() {}
+
+        Draft(State<T> from) {
+            values.putAll(from.values);
+            revisions.putAll(from.revisions);
+            unreadable.putAll(from.unreadable);
+        }
+
+        void take(Document document) {
+            values.remove(document.id());
+            unreadable.remove(document.id());
+            revisions.remove(document.id());
+            if (document.removed()) {
+                return;
+            }
+            revisions.put(document.id(), document.revision());
+            try {
+                values.put(document.id(), codec.read(document.id(), document.json()));
+            } catch (IllegalArgumentException problem) {
+                unreadable.put(document.id(), String.valueOf(problem.getMessage()));
+            }
+        }
+
+        State<T> freeze() {
+            return new State<>(
+                    Collections.unmodifiableMap(values),
+                    Collections.unmodifiableMap(revisions),
+                    Collections.unmodifiableMap(unreadable));
+        }
+    }
+}

@@ -1,0 +1,14 @@
+package etamine.storage;
+
+import org.osgi.annotation.versioning.ProviderType;
+
+/** What a migration may use; valid only while it runs. */
+@ProviderType
+public interface MigrationContext {
+
+    /** The shelf as it was before this transaction. */
+    Shelf shelf(String name);
+
+    /** Where changes go. */
+    Transaction transaction();
+}
