@@ -1,0 +1,15 @@
+package etamine.kitchen.item;
+
+import java.util.Map;
+import org.osgi.annotation.versioning.ConsumerType;
+
+/**
+ * Contributes items that are not on the ingredient list, such as those that recipes make. An ingredient of the same id
+ * keeps its own facts and gains the contributed measures after its own.
+ */
+@ConsumerType
+public interface ItemSource {
+
+    /** The items now, by id; called often, so it must be cheap. */
+    Map<String, Item> items();
+}

@@ -1,0 +1,21 @@
+package etamine.kitchen.item;
+
+import java.util.Map;
+import java.util.Optional;
+import org.osgi.annotation.versioning.ProviderType;
+
+/** Every item the kitchen knows: the ingredient list and what other modules contribute. Thread-safe. */
+@ProviderType
+public interface Items {
+
+    /** The item of that id. */
+    Optional<Item> find(String id);
+
+    /** All items by id, in the order of ids; an immutable snapshot. */
+    Map<String, Item> all();
+
+    /** The item's name, or the id where the item is unknown. */
+    default String name(String id) {
+        return find(id).map(Item::name).orElse(id);
+    }
+}

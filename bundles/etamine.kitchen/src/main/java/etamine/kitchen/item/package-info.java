@@ -1,0 +1,11 @@
+/**
+ * Items: anything that can lie on a shelf, bought or made.
+ */
+@Export
+@Version("1.0.0")
+@NullMarked
+package etamine.kitchen.item;
+
+import org.jspecify.annotations.NullMarked;
+import org.osgi.annotation.bundle.Export;
+import org.osgi.annotation.versioning.Version;
