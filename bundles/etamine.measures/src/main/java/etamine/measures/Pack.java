@@ -1,0 +1,30 @@
+package etamine.measures;
+
+/**
+ * What is sold as one: so many of an equal content. Nested packs are kept as their product.
+ *
+ * @param count how many; more than zero
+ * @param content what is in each; more than zero
+ */
+public record Pack(Ratio count, Quantity content) {
+
+    /** Reads {@code 6 x 1 l}, {@code 4 ea}, {@code 25 kg} or {@code 6 x 4 x 100 g}; refuses packs of nothing. */
+    public static Pack parse(String text) {
+        Pack pack = new QuantityReader(text).pack();
+        if (pack.count.signum() <= 0 || pack.content.signum() <= 0) {
+            throw new MeasureException("A pack must hold more than nothing; write one such as 6 x 1 l.");
+        }
+        return pack;
+    }
+
+    /** All that is in the pack, in the unit of the content. */
+    public Quantity total() {
+        return content.times(count);
+    }
+
+    /** The exchange form, exact: {@link #parse} reads an equal value from it. */
+    @Override
+    public String toString() {
+        return count.equals(Ratio.ONE) ? content.toString() : count + " x " + content;
+    }
+}
