@@ -1,13 +1,13 @@
 package etamine.measures;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.PriorityQueue;
 import java.util.Set;
 
 /**
@@ -21,7 +21,7 @@ public final class Converter {
     /** One equivalence seen from one of its sides; the factor is for amounts in the basic units of both. */
     private record Link(Unit to, Ratio factor, Equivalence source, int layer) {}
 
-    /** A way walked so far. */
+    /** A way walked so far; the depth counts how far its links lie from the first layer. */
     private record Way(Unit at, Ratio factor, List<Equivalence> path, int depth) {
         Way along(Link link) {
             List<Equivalence> longer = new ArrayList<>(path);
@@ -77,22 +77,28 @@ public final class Converter {
         return convert(quantity, Unit.basic(to));
     }
 
-    /** Fewest equivalences first, then nearest the first layer; ends because every unit is left once. */
+    /** Step by step away from the start, so the first arrival has the fewest steps; every unit is left once. */
     private Optional<Way> way(Unit from, Unit to) {
-        PriorityQueue<Way> open = new PriorityQueue<>(
-                Comparator.<Way>comparingInt(way -> way.path.size()).thenComparingInt(way -> way.depth));
         Set<Unit> left = new HashSet<>();
-        open.add(new Way(from, Ratio.ONE, List.of(), 0));
-        while (!open.isEmpty()) {
-            Way way = open.remove();
-            if (way.at.equals(to)) {
-                return Optional.of(way);
+        List<Way> reached = List.of(new Way(from, Ratio.ONE, List.of(), 0));
+        while (!reached.isEmpty()) {
+            List<Way> next = new ArrayList<>();
+            for (Way way : reached) {
+                if (way.at.equals(to)) {
+                    return Optional.of(way);
+                }
+                if (left.add(way.at)) {
+                    linksFrom(way.at).forEach(link -> next.add(way.along(link)));
+                }
             }
-            if (left.add(way.at)) {
-                links.getOrDefault(way.at, Map.of()).values().forEach(link -> open.add(way.along(link)));
-            }
+            next.sort(Comparator.comparingInt(Way::depth));
+            reached = next;
         }
         return Optional.empty();
+    }
+
+    private Collection<Link> linksFrom(Unit unit) {
+        return links.getOrDefault(unit, Map.of()).values();
     }
 
     /** Asks for a weight when one side has one already, since most measures are weighed; else for the pair itself. */

@@ -27,7 +27,7 @@ final class Fractions {
 
     /** The nearest amount with one of these fractions; the larger of two equally near. */
     static Ratio nearest(Ratio amount) {
-        Ratio whole = Ratio.of(amount.floor());
+        Ratio whole = amount.wholePart();
         Ratio rest = amount.minus(whole);
         Ratio best = Ratio.ZERO;
         for (Ratio step : STEPS) {
@@ -40,7 +40,7 @@ final class Fractions {
 
     /** The nearest multiple of a step; the larger of two equally near. */
     static Ratio nearest(Ratio amount, Ratio step) {
-        return Ratio.of(amount.dividedBy(step).plus(Ratio.of(1, 2)).floor()).times(step);
+        return amount.dividedBy(step).plus(Ratio.of(1, 2)).wholePart().times(step);
     }
 
     /** A mixed number such as 1 1/2. */

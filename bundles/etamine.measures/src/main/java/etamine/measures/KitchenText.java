@@ -23,11 +23,7 @@ final class KitchenText {
 
     private static String pieces(Quantity quantity) {
         Ratio amount = quantity.amount();
-        return (Fractions.usual(amount) ? Fractions.text(amount) : decimal(amount)) + " " + quantity.unit();
-    }
-
-    /** Two places, or as many as show the first digit. */
-    static String decimal(Ratio amount) {
-        return MetricText.plain(amount, MetricText.places(amount, 3));
+        String number = Fractions.usual(amount) ? Fractions.text(amount) : MetricText.within(amount, MetricText.FINE);
+        return number + " " + quantity.unit();
     }
 }

@@ -3,9 +3,13 @@ package etamine.measures;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
-/** Grams and kilograms, millilitres and litres, to about three figures. */
+/** Grams and kilograms, millilitres and litres, with no more places than their size asks for. */
 final class MetricText {
-    private static final int MOST_PLACES = 12;
+    /** How far a large unit or a number of pieces may be off: half a hundredth. */
+    static final Ratio FINE = Ratio.of(1, 200);
+    /** How far a small unit may be off: a fiftieth, so that a US teaspoon reads 5 ml and 12.5 g stays 12.5 g. */
+    private static final Ratio COARSE = Ratio.of(1, 50);
+
     private static final Ratio THOUSAND = Ratio.of(1_000);
 
     private MetricText() {}
@@ -13,29 +17,20 @@ final class MetricText {
     /** In the small unit below a thousand of it, else in the large one. */
     static String of(Quantity quantity, Unit small, Unit large) {
         Ratio amount = quantity.in(small).amount();
-        int places = Math.max(0, places(amount, 2));
-        if (Ratio.of(amount.toDecimal(places, RoundingMode.HALF_UP)).compareTo(THOUSAND) < 0) {
-            return plain(amount, places) + " " + small;
+        if (amount.plus(Ratio.of(1, 2)).compareTo(THOUSAND) < 0) {
+            return within(amount, COARSE) + " " + small;
         }
-        Ratio more = quantity.in(large).amount();
-        return plain(more, Math.max(0, places(more, 3))) + " " + large;
+        return within(quantity.in(large).amount(), FINE) + " " + large;
     }
 
-    /** The places that show so many figures of an amount. */
-    static int places(Ratio amount, int figures) {
-        int places = figures - 1;
-        for (Ratio limit = Ratio.of(10); amount.compareTo(limit) >= 0 && places > 0; places--) {
-            limit = limit.times(Ratio.of(10));
+    /** The decimal with the fewest places that is off by no more than a share of the amount, which is not zero. */
+    static String within(Ratio amount, Ratio share) {
+        Ratio most = amount.times(share);
+        for (int places = 0; ; places++) {
+            BigDecimal rounded = amount.toDecimal(places, RoundingMode.HALF_UP);
+            if (Ratio.of(rounded).minus(amount).abs().compareTo(most) <= 0) {
+                return rounded.stripTrailingZeros().toPlainString();
+            }
         }
-        for (Ratio limit = Ratio.ONE; amount.compareTo(limit) < 0 && places < MOST_PLACES; places++) {
-            limit = limit.dividedBy(Ratio.of(10));
-        }
-        return places;
-    }
-
-    /** The decimal with at most so many places, without idle zeros. */
-    static String plain(Ratio amount, int places) {
-        BigDecimal rounded = amount.toDecimal(places, RoundingMode.HALF_UP).stripTrailingZeros();
-        return rounded.toPlainString();
     }
 }

@@ -17,6 +17,7 @@ public record Money(BigDecimal amount, Currency currency) implements Comparable<
 
     /** Brings equal amounts to one form, so that 1.2 and 1.20 are equal. */
     public Money {
+        Ratio.refuseLong(amount);
         BigDecimal shortest = amount.stripTrailingZeros();
         amount = shortest.setScale(Math.max(shortest.scale(), places(currency)), RoundingMode.UNNECESSARY);
     }

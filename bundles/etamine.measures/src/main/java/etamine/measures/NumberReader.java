@@ -73,7 +73,8 @@ final class NumberReader {
         at++;
         String bottom = digits();
         if (bottom.isEmpty()) {
-            throw new MeasureException("The fraction “" + text.strip() + "” needs a number below the line, such as 1/2.");
+            throw new MeasureException(
+                    "The fraction “" + excerpt(top + "/") + "” needs a number below the line, such as 1/2.");
         }
         return Ratio.of(top, new BigInteger(bottom));
     }
@@ -112,7 +113,7 @@ final class NumberReader {
     /** True when a number begins here. */
     boolean atNumber() {
         char next = peek();
-        return isDigit(next) || isFractionCharacter(next) || (next == '.' || next == ',') && isDigit(peekSecond());
+        return isDigit(next) || isFractionCharacter(next) || next == '.' && isDigit(peekSecond());
     }
 
     /** Takes a multiplication sign when another number follows it. */
@@ -130,10 +131,10 @@ final class NumberReader {
         return false;
     }
 
-    /** Everything up to the next number or the end, without the space around it. */
+    /** Everything up to the next number or the end, without the space around it; keeps the point of {@code lb.4}. */
     String word() {
         int start = at;
-        while (!atEnd() && !atNumber()) {
+        while (!atEnd() && (!atNumber() || peek() == '.' && at > start && !isSpace(text.charAt(at - 1)))) {
             at++;
         }
         return text.substring(start, at).strip();

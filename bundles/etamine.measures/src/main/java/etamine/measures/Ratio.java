@@ -66,9 +66,7 @@ public final class Ratio implements Comparable<Ratio> {
 
     /** Exactly the decimal; refuses exponents beyond a thousand digits. */
     public static Ratio of(BigDecimal decimal) {
-        if (Math.abs((long) decimal.scale()) > LONGEST_SCALE || decimal.precision() > LONGEST_SCALE) {
-            throw new MeasureException("That number is too long to be an amount.");
-        }
+        refuseLong(decimal);
         BigInteger unscaled = decimal.unscaledValue();
         return decimal.scale() <= 0
                 ? of(unscaled.multiply(BigInteger.TEN.pow(-decimal.scale())), BigInteger.ONE)
@@ -191,6 +189,13 @@ public final class Ratio implements Comparable<Ratio> {
         return toWhole(RoundingMode.FLOOR);
     }
 
+    /** The part before the fraction, rounded down, of any size. */
+    Ratio wholePart() {
+        return isSmall()
+                ? of(Math.floorDiv(num, den))
+                : of(toDecimal(0, RoundingMode.FLOOR).toBigInteger(), BigInteger.ONE);
+    }
+
     /** The nearest whole number by the given rule; refuses what does not fit a long. */
     public long toWhole(RoundingMode rounding) {
         BigInteger whole = toDecimal(0, rounding).toBigInteger();
@@ -279,6 +284,13 @@ public final class Ratio implements Comparable<Ratio> {
 
     private static boolean fits(BigInteger value) {
         return value.bitLength() < Long.SIZE && value.longValue() != Long.MIN_VALUE;
+    }
+
+    /** Guards what would take long to write out: {@code 1e999999999} is short only as long as nobody adds to it. */
+    static void refuseLong(BigDecimal decimal) {
+        if (Math.abs((long) decimal.scale()) > LONGEST_SCALE || decimal.precision() > LONGEST_SCALE) {
+            throw new MeasureException("That number is too long to be an amount.");
+        }
     }
 
     private static void refuseZero(long denominator) {

@@ -13,8 +13,9 @@ public record UnitPrice(BigDecimal amount, Quantity per) {
     private static final int PLACES = 4;
     private static final int FEWEST_PLACES = 2;
 
-    /** Refuses a price for nothing. */
+    /** Refuses a price for nothing and a number too long to pay. */
     public UnitPrice {
+        Ratio.refuseLong(amount);
         if (per.signum() <= 0) {
             throw new MeasureException("A price must be for more than nothing, such as 1 kg, not " + per + ".");
         }

@@ -43,6 +43,10 @@ final class UnitWords {
 
     /** The unit a word stands for, if it is not an ingredient's own. */
     static Optional<Unit> find(String word) {
+        Unit asWritten = WORDS.get(word);
+        if (asWritten != null) {
+            return Optional.of(asWritten);
+        }
         String plain = word.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
         return Optional.ofNullable(WORDS.get(plain.replace(".", "")));
     }

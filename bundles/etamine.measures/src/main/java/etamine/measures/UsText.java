@@ -1,78 +1,91 @@
 package etamine.measures;
 
-/** Pounds and ounces; spoons, cups, quarts and gallons. */
+/** Ounces and pounds; spoons, cups, quarts and gallons, rounded to what scales and measures show. */
 final class UsText {
+    private static final Ratio EIGHTH = Ratio.of(1, 8);
     private static final Ratio QUARTER = Ratio.of(1, 4);
     private static final Ratio HALF = Ratio.of(1, 2);
-    private static final Ratio EIGHTH = Ratio.of(1, 8);
+    private static final Ratio THREE = Ratio.of(3);
+    private static final Ratio FOUR = Ratio.of(4);
+    private static final Ratio SIXTEEN = Ratio.of(16);
+    private static final Ratio FIVE_POUNDS = Ratio.of(80);
+    private static final Ratio TWENTY_FIVE_POUNDS = Ratio.of(400);
+    private static final Ratio CLOSE = Ratio.of(1, 32);
 
     private UsText() {}
 
-    /** Quarter ounces below a pound, half ounces to 5 lb, ounces to 25 lb, then quarter pounds. */
+    /** Grams below an ounce unless it is an even fraction of one; quarter pounds from 25 lb. */
     static String mass(Quantity quantity) {
         Ratio ounces = quantity.in(Unit.OZ).amount();
-        if (ounces.compareTo(QUARTER) < 0) {
+        boolean measured = ounces.compareTo(Ratio.ONE) >= 0
+                || ounces.compareTo(EIGHTH) >= 0 && Fractions.nearest(ounces, EIGHTH).equals(ounces);
+        if (!measured) {
             return MetricText.of(quantity, Unit.G, Unit.KG);
         }
-        if (ounces.compareTo(Ratio.of(400)) >= 0) {
+        if (ounces.compareTo(TWENTY_FIVE_POUNDS) >= 0) {
             return Fractions.text(Fractions.nearest(quantity.in(Unit.LB).amount(), QUARTER)) + " lb";
         }
-        Ratio step = ounces.compareTo(Ratio.of(16)) < 0 ? QUARTER : ounces.compareTo(Ratio.of(80)) < 0 ? HALF : Ratio.ONE;
-        return inTwo(Fractions.nearest(ounces, step), 16, Unit.LB, Unit.OZ);
+        return inTwo(Fractions.nearest(ounces, ounceStep(ounces)), SIXTEEN, Unit.LB, Unit.OZ);
     }
 
-    /** The largest measure that fits, with the next smaller one for the rest. */
+    private static Ratio ounceStep(Ratio ounces) {
+        if (ounces.compareTo(FOUR) < 0) {
+            return EIGHTH;
+        }
+        if (ounces.compareTo(SIXTEEN) < 0) {
+            return QUARTER;
+        }
+        return ounces.compareTo(FIVE_POUNDS) < 0 ? HALF : Ratio.ONE;
+    }
+
+    /** The largest measure that fits, with the next smaller one for the rest; even fluid ounces stay as written. */
     static String volume(Quantity quantity) {
         if (quantity.unit().equals(Unit.FLOZ) && Fractions.usual(quantity.amount())) {
-            return Fractions.text(quantity.amount()) + " floz";
+            return Fractions.text(quantity.amount()) + " " + Unit.FLOZ;
         }
         Ratio teaspoons = quantity.in(Unit.TSP).amount();
-        if (teaspoons.compareTo(Ratio.of(1, 16)) < 0) {
+        if (teaspoons.compareTo(EIGHTH) < 0) {
             return MetricText.of(quantity, Unit.ML, Unit.L);
         }
-        if (teaspoons.compareTo(Ratio.of(12)) < 0) {
-            return spoons(teaspoons);
+        Ratio spoons = Fractions.nearest(teaspoons, teaspoons.compareTo(THREE) < 0 ? EIGHTH : QUARTER);
+        if (spoons.compareTo(Ratio.of(12)) < 0) {
+            return inTwo(spoons, THREE, Unit.TBSP, Unit.TSP);
         }
-        Ratio cups = quantity.in(Unit.CUP).amount();
-        if (cups.compareTo(Ratio.of(4)) < 0) {
-            return cups(cups);
-        }
-        if (cups.compareTo(Ratio.of(16)) < 0) {
-            return inTwo(Fractions.nearest(cups, QUARTER), 4, Unit.QT, Unit.CUP);
-        }
-        return inTwo(Fractions.nearest(quantity.in(Unit.QT).amount(), QUARTER), 4, Unit.GAL, Unit.QT);
+        return large(quantity.in(Unit.CUP).amount());
     }
 
-    private static String spoons(Ratio teaspoons) {
-        Ratio rounded = teaspoons.compareTo(Ratio.ONE) < 0
-                ? Fractions.nearest(teaspoons).max(EIGHTH)
-                : Fractions.nearest(teaspoons, QUARTER);
-        return rounded.compareTo(Ratio.of(12)) >= 0 ? "1/4 cup" : inTwo(rounded, 3, Unit.TBSP, Unit.TSP);
+    private static String large(Ratio cups) {
+        Ratio quarters = Fractions.nearest(cups, QUARTER);
+        if (quarters.compareTo(FOUR) < 0) {
+            return cups(cups);
+        }
+        if (quarters.compareTo(SIXTEEN) < 0) {
+            return inTwo(quarters, FOUR, Unit.QT, Unit.CUP);
+        }
+        return inTwo(Fractions.nearest(cups.dividedBy(FOUR), QUARTER), FOUR, Unit.GAL, Unit.QT);
     }
 
     private static String cups(Ratio cups) {
         Ratio rounded = Fractions.nearest(cups);
-        Ratio fault = rounded.minus(cups).abs().dividedBy(cups);
-        if (fault.compareTo(Ratio.of(1, 32)) <= 0) {
-            return rounded.compareTo(Ratio.of(4)) >= 0 ? "1 qt" : Fractions.text(rounded) + " cup";
+        if (rounded.minus(cups).abs().compareTo(cups.times(CLOSE)) <= 0) {
+            return Fractions.text(rounded) + " " + Unit.CUP;
         }
-        Ratio tablespoons = Fractions.nearest(cups.times(Ratio.of(16)), HALF);
-        Ratio quarters = Ratio.of(tablespoons.dividedBy(Ratio.of(4)).floor());
-        Ratio rest = tablespoons.minus(quarters.times(Ratio.of(4)));
-        String whole = Fractions.text(quarters.times(QUARTER)) + " cup";
-        return rest.isZero() ? whole : whole + " " + Fractions.text(rest) + " tbsp";
+        Ratio tablespoons = Fractions.nearest(cups.times(SIXTEEN), HALF);
+        Ratio quarters = tablespoons.dividedBy(FOUR).wholePart();
+        Ratio rest = tablespoons.minus(quarters.times(FOUR));
+        String measured = Fractions.text(quarters.times(QUARTER)) + " " + Unit.CUP;
+        return rest.isZero() ? measured : measured + " " + Fractions.text(rest) + " " + Unit.TBSP;
     }
 
-    /** Halves of the large unit as such, else the large unit and the rest in the small one. */
-    private static String inTwo(Ratio small, long each, Unit large, Unit rest) {
-        Ratio inLarge = small.dividedBy(Ratio.of(each));
-        boolean half = large != Unit.LB && inLarge.times(Ratio.of(2)).isWhole();
-        if (inLarge.isWhole() || half && inLarge.compareTo(Ratio.ONE) > 0) {
+    /** Whole numbers and, of measures, halves in the large unit; else the rest in the small one. */
+    private static String inTwo(Ratio small, Ratio each, Unit large, Unit rest) {
+        Ratio inLarge = small.dividedBy(each);
+        boolean halves = large != Unit.LB && inLarge.compareTo(Ratio.ONE) > 0 && inLarge.times(Ratio.of(2)).isWhole();
+        if (inLarge.isWhole() || halves) {
             return Fractions.text(inLarge) + " " + large;
         }
-        long whole = inLarge.floor();
-        Ratio left = small.minus(Ratio.of(whole * each));
-        String remainder = Fractions.text(left) + " " + rest;
-        return whole == 0 ? remainder : whole + " " + large + " " + remainder;
+        Ratio whole = inLarge.wholePart();
+        String remainder = Fractions.text(small.minus(whole.times(each))) + " " + rest;
+        return whole.isZero() ? remainder : whole + " " + large + " " + remainder;
     }
 }
