@@ -26,6 +26,14 @@ public interface ExchangeSection {
         return Set.of();
     }
 
+    /**
+     * The kinds of {@link Facts} this section declares, even when it has none just now; a reference to a kind that no
+     * installed section declares cannot be checked.
+     */
+    default Set<Class<?>> declares() {
+        return Set.of();
+    }
+
     /** Puts what the book already holds into {@code facts}, so that a file may refer to it. */
     void recall(Facts facts);
 
