@@ -6,7 +6,7 @@ import org.osgi.annotation.versioning.ProviderType;
 @ProviderType
 public interface MigrationContext {
 
-    /** The shelf as it was before this transaction. */
+    /** The shelf as the earlier steps of the same migration left it. */
     Shelf shelf(String name);
 
     /** Where changes go. */

@@ -11,10 +11,11 @@ public interface Transaction {
     Optional<Document> get(String shelf, String id);
 
     /**
-     * Saves a new revision. Saving what is already there changes nothing and keeps the revision.
+     * Saves a new revision; a document saved several times in one transaction gets one revision. Saving what is already there changes nothing and keeps the revision.
      *
      * @param expected the revision that was read; 0 when the document must not exist yet (a removed one counts as not
-     *     existing); {@link Document#ANY} to save over whatever is there
+     *     existing); {@link Document#ANY} to save over whatever is there. The revision from before the transaction also fits
+     *     what the transaction itself has made of it
      * @return the document's revision now
      * @throws BookException with reason STALE if the document has another revision
      */
@@ -30,6 +31,11 @@ public interface Transaction {
      */
     void append(String ledger, LedgerEntry entry);
 
-    /** Appends the reversal of an entry: same keys, measures negated, {@code reverses} set. */
+    /**
+     * Appends the reversal of an entry: same time and keys, measures negated, {@code reverses} set, and as detail
+     * {@code {"reason": ...}}. Its id is that of the entry with {@code ~1} behind it.
+     *
+     * @throws BookException with reason EXISTS if it has been reversed and that reversal still stands
+     */
     void reverse(String ledger, String entryId, String reason);
 }
