@@ -14,6 +14,14 @@ public interface Items {
     /** All items by id, in the order of ids; an immutable snapshot. */
     Map<String, Item> all();
 
+    /**
+     * The ingredient list alone, without what item sources contribute; safe to call from an {@link ItemSource}. What
+     * cannot tell the two apart gives all.
+     */
+    default Map<String, Item> listed() {
+        return all();
+    }
+
     /** The item's name, or the id where the item is unknown. */
     default String name(String id) {
         return find(id).map(Item::name).orElse(id);

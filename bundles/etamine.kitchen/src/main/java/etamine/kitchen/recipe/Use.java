@@ -1,6 +1,13 @@
 package etamine.kitchen.recipe;
 
+import etamine.kitchen.item.Item;
+import etamine.kitchen.item.Preparation;
+import etamine.measures.Conversion;
+import etamine.measures.Converter;
+import etamine.measures.Dimension;
 import etamine.measures.Quantity;
+import etamine.measures.Ratio;
+import etamine.measures.Unit;
 import java.util.Optional;
 
 /**
@@ -11,4 +18,41 @@ import java.util.Optional;
  * @param as the preparation; empty when used as it is
  * @param basis before or after trimming
  */
-public record Use(String item, Quantity quantity, Optional<String> as, Basis basis) {}
+public record Use(String item, Quantity quantity, Optional<String> as, Basis basis) {
+
+    /**
+     * The quantity as purchased, in the dimension the item is counted in, or the equivalence that is missing. Trimming
+     * is reckoned by weight. Whole pieces and own words of which the preparation has no measure of its own are pieces
+     * before trimming: three onions, peeled, are three onions. An unknown preparation trims nothing.
+     */
+    public Conversion asPurchased(Item bought) {
+        Converter whole = bought.converter();
+        Optional<Preparation> preparation = as.flatMap(bought::preparation);
+        if (basis == Basis.AP || preparation.isEmpty() || pieces(preparation.get())) {
+            return convert(as.map(bought::converter).orElse(whole), quantity, bought.countIn());
+        }
+        Ratio yield = preparation.get().yield();
+        Conversion weight = bought.converter(preparation.get().name()).convert(quantity, Dimension.MASS);
+        if (weight instanceof Conversion.Converted trimmed) {
+            return convert(whole, trimmed.quantity().times(Ratio.ONE.dividedBy(yield)), bought.countIn());
+        }
+        if (quantity.unit().isLike(bought.countIn())) {
+            return convert(whole, quantity.times(Ratio.ONE.dividedBy(yield)), bought.countIn());
+        }
+        return weight;
+    }
+
+    private boolean pieces(Preparation preparation) {
+        Dimension dimension = quantity.unit().dimension();
+        return (dimension == Dimension.COUNT || dimension == Dimension.WORD)
+                && preparation.measures().stream()
+                        .noneMatch(measure -> measure.of().unit().isLike(quantity.unit())
+                                || measure.is().unit().isLike(quantity.unit()));
+    }
+
+    private static Conversion convert(Converter converter, Quantity quantity, Unit countIn) {
+        return countIn.dimension() == Dimension.WORD
+                ? converter.convert(quantity, countIn)
+                : converter.convert(quantity, countIn.dimension());
+    }
+}
