@@ -62,8 +62,7 @@ public final class Assembly {
             if (Files.exists(jar)) {
                 lines.add(entry.line());
                 used.add(entry.fileName());
-                Files.copy(
-                        jar, next.resolve("bundles").resolve(entry.fileName()), StandardCopyOption.REPLACE_EXISTING);
+                Files.copy(jar, next.resolve("bundles").resolve(entry.fileName()), StandardCopyOption.REPLACE_EXISTING);
             } else if (entry.everywhere()) {
                 throw new IOException("Feature " + feature.name() + " names " + entry.id()
                         + ", which the build did not gather. Make its version agree with the poms.");
@@ -89,9 +88,19 @@ public final class Assembly {
         delete(old);
         if (Files.exists(app)) {
             Files.move(app, old);
+            keepModules(old.resolve("modules"), next.resolve("modules"));
         }
         Files.move(next, app);
         delete(old);
+    }
+
+    /** What a person put there is theirs, not the build's. */
+    private static void keepModules(Path from, Path to) throws IOException {
+        if (Files.isDirectory(from)) {
+            for (Path file : list(from, "*")) {
+                Files.move(file, to.resolve(file.getFileName()));
+            }
+        }
     }
 
     static List<Path> list(Path folder, String glob) throws IOException {

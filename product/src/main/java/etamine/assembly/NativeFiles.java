@@ -31,7 +31,8 @@ final class NativeFiles {
     private static void extract(Path jar, String folder, Path target) throws IOException {
         try (JarFile file = new JarFile(jar.toFile());
                 Stream<? extends ZipEntry> entries = file.stream()) {
-            for (ZipEntry entry : entries.filter(each -> isLibrary(each.getName(), folder)).toList()) {
+            for (ZipEntry entry :
+                    entries.filter(each -> isLibrary(each.getName(), folder)).toList()) {
                 try (InputStream in = file.getInputStream(entry)) {
                     Files.copy(in, target.resolve(entry.getName().substring(folder.length())));
                 }

@@ -35,8 +35,7 @@ final class BookPlace {
         return switch (os) {
             case "windows" -> variable("APPDATA").orElse(home.resolve("AppData").resolve("Roaming"));
             case "macos" -> home.resolve("Library").resolve("Application Support");
-            default -> variable("XDG_DATA_HOME")
-                    .orElse(home.resolve(".local").resolve("share"));
+            default -> variable("XDG_DATA_HOME").orElse(home.resolve(".local").resolve("share"));
         };
     }
 

@@ -52,8 +52,7 @@ final class ComponentReport {
         return lines;
     }
 
-    private void add(List<String> lines, Object description, Object configuration)
-            throws ReflectiveOperationException {
+    private void add(List<String> lines, Object description, Object configuration) throws ReflectiveOperationException {
         int state = (int) field(configuration, "state");
         if (state == SATISFIED || state == ACTIVE) {
             return;
@@ -61,7 +60,8 @@ final class ComponentReport {
         Object name = field(description, "name");
         Object failure = field(configuration, "failure");
         if (failure != null) {
-            lines.add("  " + name + " failed: " + failure.toString().lines().findFirst().orElse(""));
+            lines.add("  " + name + " failed: "
+                    + failure.toString().lines().findFirst().orElse(""));
             return;
         }
         Object missing = field(configuration, "unsatisfiedReferences");

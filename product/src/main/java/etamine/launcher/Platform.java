@@ -6,10 +6,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Dictionary;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Hashtable;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.apache.felix.framework.Felix;
 import org.osgi.framework.Bundle;
@@ -28,6 +30,9 @@ public final class Platform implements AutoCloseable {
     private static final String SERVICE_LOADER =
             "osgi.extender;osgi.extender=\"osgi.serviceloader.processor\";version:Version=\"1.0.0\","
                     + "osgi.serviceloader;osgi.serviceloader=\"org.slf4j.spi.SLF4JServiceProvider\"";
+
+    /** The property that names the file of modules not to start. */
+    static final String STOPPED = "etamine.stopped";
 
     private final Settings settings;
     private final Cache cache = new Cache();
@@ -56,12 +61,16 @@ public final class Platform implements AutoCloseable {
             offer(List.class, settings.arguments(), "launcher.arguments");
             offer(Map.class, failures.modules(), "launcher.failures");
             install(features);
+            offer(List.class, vitalNames(), "launcher.vital");
             framework.getBundleContext().addFrameworkListener(this::listen);
             framework.start();
         } catch (BundleException e) {
             throw new StartException("The framework did not start: " + e.getMessage(), e);
         }
-        vital.keySet().forEach(this::start);
+        Set<String> stopped = stoppedModules();
+        vital.keySet().stream()
+                .filter(bundle -> !stopped.contains(bundle.getSymbolicName()))
+                .forEach(this::start);
         failures.throwIfFatal();
     }
 
@@ -110,6 +119,28 @@ public final class Platform implements AutoCloseable {
             vital.put(context().installBundle("reference:" + jar.toUri()), needed);
         } catch (BundleException e) {
             failures.add(jar.getFileName().toString(), needed, e);
+        }
+    }
+
+    private List<String> vitalNames() {
+        return vital.entrySet().stream()
+                .filter(Map.Entry::getValue)
+                .map(entry -> entry.getKey().getSymbolicName())
+                .toList();
+    }
+
+    /** The modules that somebody stopped earlier and nobody started again. */
+    private Set<String> stoppedModules() throws StartException {
+        String file = settings.properties().get(STOPPED);
+        if (file == null || !Files.exists(Path.of(file))) {
+            return Set.of();
+        }
+        try {
+            Set<String> names = new HashSet<>(Files.readAllLines(Path.of(file)));
+            vitalNames().forEach(names::remove);
+            return names;
+        } catch (IOException e) {
+            throw new StartException("The list of stopped modules cannot be read: " + e.getMessage(), e);
         }
     }
 

@@ -40,8 +40,11 @@ public record Settings(
         Map<String, String> properties = new TreeMap<>();
         properties.put("etamine.folder", System.getProperty("user.dir"));
         properties.put("etamine.book", BookPlace.of(arguments));
+        Path app = Path.of(System.getProperty("etamine.app", ".")).toAbsolutePath();
+        properties.put(
+                Platform.STOPPED, app.resolve("modules").resolve("stopped").toString());
         return new Settings(
-                Path.of(System.getProperty("etamine.app", ".")).toAbsolutePath(),
+                app,
                 List.of(System.getProperty("etamine.features", "suite").split(",")),
                 words[0],
                 arguments,

@@ -1,0 +1,4 @@
+@NullMarked
+package etamine.modules.internal;
+
+import org.jspecify.annotations.NullMarked;
