@@ -1,0 +1,52 @@
+package etamine.widgets;
+
+import java.util.Comparator;
+import java.util.function.Function;
+
+/**
+ * A column of a {@link ListTable}.
+ *
+ * @param heading what stands above it
+ * @param weight its share of the width
+ * @param figures whether it holds figures, set to the right
+ * @param text what a cell says
+ * @param order how rows sort by it
+ * @param icon the name of a cell's icon; empty for none
+ * @param tone how a cell's text should be seen
+ * @param <T> the row
+ */
+public record Column<T>(
+        String heading,
+        int weight,
+        boolean figures,
+        Function<T, String> text,
+        Comparator<T> order,
+        Function<T, String> icon,
+        Function<T, Tone> tone) {
+
+    /** Words, sorted as words. */
+    public static <T> Column<T> words(String heading, int weight, Function<T, String> text) {
+        Comparator<T> order = Comparator.comparing(text, String.CASE_INSENSITIVE_ORDER);
+        return new Column<>(heading, weight, false, text, order, row -> "", row -> Tone.PLAIN);
+    }
+
+    /** Figures, set to the right, sorted by their value. */
+    public static <T> Column<T> figures(String heading, int weight, Function<T, String> text, Comparator<T> order) {
+        return new Column<>(heading, weight, true, text, order, row -> "", row -> Tone.PLAIN);
+    }
+
+    /** The same column sorted otherwise. */
+    public Column<T> sorted(Comparator<T> otherOrder) {
+        return new Column<>(heading, weight, figures, text, otherOrder, icon, tone);
+    }
+
+    /** The same column with icons before the text. */
+    public Column<T> withIcon(Function<T, String> name) {
+        return new Column<>(heading, weight, figures, text, order, name, tone);
+    }
+
+    /** The same column with tones; say in words or with an icon what the tone says. */
+    public Column<T> withTone(Function<T, Tone> how) {
+        return new Column<>(heading, weight, figures, text, order, icon, how);
+    }
+}
