@@ -10,7 +10,8 @@ final class KitchenText {
         }
         return switch (quantity.unit().dimension()) {
             case MASS -> style == MeasureStyle.US ? UsText.mass(quantity) : MetricText.of(quantity, Unit.G, Unit.KG);
-            case VOLUME -> style == MeasureStyle.US ? UsText.volume(quantity) : MetricText.of(quantity, Unit.ML, Unit.L);
+            case VOLUME ->
+                style == MeasureStyle.US ? UsText.volume(quantity) : MetricText.of(quantity, Unit.ML, Unit.L);
             case COUNT, PORTION, WORD -> pieces(quantity);
         };
     }

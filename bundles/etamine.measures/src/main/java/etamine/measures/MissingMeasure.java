@@ -29,7 +29,10 @@ final class MissingMeasure {
 
     private static String grams(Unit unit) {
         return unit.dimension() == Dimension.VOLUME
-                ? unit.inBase().times(EXAMPLE_DENSITY).toDecimal(0, RoundingMode.UP).toPlainString()
+                ? unit.inBase()
+                        .times(EXAMPLE_DENSITY)
+                        .toDecimal(0, RoundingMode.UP)
+                        .toPlainString()
                 : "60";
     }
 }

@@ -112,8 +112,8 @@ public record Money(BigDecimal amount, Currency currency) implements Comparable<
 
     private void refuseOtherCurrency(Money other) {
         if (!currency.equals(other.currency)) {
-            throw new MeasureException(
-                    "Amounts in " + currency + " and " + other.currency + " cannot be put together; convert one first.");
+            throw new MeasureException("Amounts in " + currency + " and " + other.currency
+                    + " cannot be put together; convert one first.");
         }
     }
 

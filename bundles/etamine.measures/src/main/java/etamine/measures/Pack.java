@@ -8,13 +8,16 @@ package etamine.measures;
  */
 public record Pack(Ratio count, Quantity content) {
 
-    /** Reads {@code 6 x 1 l}, {@code 4 ea}, {@code 25 kg} or {@code 6 x 4 x 100 g}; refuses packs of nothing. */
-    public static Pack parse(String text) {
-        Pack pack = new QuantityReader(text).pack();
-        if (pack.count.signum() <= 0 || pack.content.signum() <= 0) {
+    /** Refuses packs of nothing. */
+    public Pack {
+        if (count.signum() <= 0 || content.signum() <= 0) {
             throw new MeasureException("A pack must hold more than nothing; write one such as 6 x 1 l.");
         }
-        return pack;
+    }
+
+    /** Reads {@code 6 x 1 l}, {@code 4 ea}, {@code 25 kg} or {@code 6 x 4 x 100 g}. */
+    public static Pack parse(String text) {
+        return new QuantityReader(text).pack();
     }
 
     /** All that is in the pack, in the unit of the content. */

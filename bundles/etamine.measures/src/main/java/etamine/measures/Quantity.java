@@ -43,7 +43,8 @@ public record Quantity(Ratio amount, Unit unit) implements Comparable<Quantity> 
     /** Base units (mg, µl, thousandths), rounded half to even; refuses words and what does not fit a long. */
     public long toBase() {
         if (unit.dimension() == Dimension.WORD) {
-            throw new MeasureException("“" + unit + "” has no size of its own; convert it to a weight, volume or count.");
+            throw new MeasureException(
+                    "“" + unit + "” has no size of its own; convert it to a weight, volume or count.");
         }
         try {
             return inBase().toWhole(RoundingMode.HALF_EVEN);

@@ -9,6 +9,9 @@ final class QuantityReader {
     private final NumberReader numbers;
     private final Function<String, Unit> ownWords;
 
+    /** So many of an equal content, not yet judged. */
+    private record Counted(Ratio count, Quantity content) {}
+
     /** A reader that takes any word it does not know for a unit of an ingredient's own. */
     QuantityReader(String text) {
         this(text, Unit::word);
@@ -24,24 +27,26 @@ final class QuantityReader {
 
     /** The whole text as a pack; one item when nothing is multiplied. */
     Pack pack() {
-        return pack(numbers.unsigned());
+        Counted counted = counted();
+        return new Pack(counted.count, counted.content);
     }
 
     /** The whole text as a quantity; a pack counts as its total. */
     Quantity quantity() {
         boolean negative = numbers.sign();
-        Quantity total = pack(numbers.unsigned()).total();
+        Counted counted = counted();
+        Quantity total = counted.content.times(counted.count);
         return negative ? total.negate() : total;
     }
 
-    private Pack pack(Ratio first) {
+    private Counted counted() {
         Ratio count = Ratio.ONE;
-        Ratio amount = first;
+        Ratio amount = numbers.unsigned();
         while (numbers.times()) {
             count = count.times(amount);
             amount = numbers.unsigned();
         }
-        return new Pack(count, compound(part(amount)));
+        return new Counted(count, compound(part(amount)));
     }
 
     private Quantity compound(Quantity first) {
@@ -49,7 +54,8 @@ final class QuantityReader {
         Quantity last = first;
         while (!numbers.atEnd()) {
             Quantity next = part(numbers.unsigned());
-            if (!next.unit().isLike(last.unit()) || next.unit().inBase().compareTo(last.unit().inBase()) >= 0) {
+            if (!next.unit().isLike(last.unit())
+                    || next.unit().inBase().compareTo(last.unit().inBase()) >= 0) {
                 throw new MeasureException("Write the larger unit first and both of one kind, such as 2 lb 4 oz, not "
                         + last.unit() + " and then " + next.unit() + ".");
             }
@@ -66,6 +72,9 @@ final class QuantityReader {
         }
         if (word.isEmpty()) {
             throw new MeasureException("Add a unit after the number, " + EXAMPLE + ".");
+        }
+        if (word.matches("[xX\u00d7*](?:\\s.*)?")) {
+            throw new MeasureException("Write a number after the x too, " + EXAMPLE + ".");
         }
         String unit = word;
         return new Quantity(amount, UnitWords.find(unit).orElseGet(() -> ownWords.apply(unit)));

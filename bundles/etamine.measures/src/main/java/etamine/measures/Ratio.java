@@ -88,8 +88,7 @@ public final class Ratio implements Comparable<Ratio> {
                 return den == other.den
                         ? of(Math.addExact(num, other.num), den)
                         : of(
-                                Math.addExact(
-                                        Math.multiplyExact(num, other.den), Math.multiplyExact(other.num, den)),
+                                Math.addExact(Math.multiplyExact(num, other.den), Math.multiplyExact(other.num, den)),
                                 Math.multiplyExact(den, other.den));
             } catch (ArithmeticException overflow) {
                 return widePlus(other);
@@ -99,7 +98,8 @@ public final class Ratio implements Comparable<Ratio> {
     }
 
     private Ratio widePlus(Ratio other) {
-        BigInteger top = numerator().multiply(other.denominator()).add(other.numerator().multiply(denominator()));
+        BigInteger top =
+                numerator().multiply(other.denominator()).add(other.numerator().multiply(denominator()));
         return of(top, denominator().multiply(other.denominator()));
     }
 
@@ -178,15 +178,12 @@ public final class Ratio implements Comparable<Ratio> {
 
     /** The least whole number that is not below this; refuses what does not fit a long. */
     public long ceil() {
-        return Math.negateExact(negate().floor());
+        return isSmall() ? -Math.floorDiv(-num, den) : toWhole(RoundingMode.CEILING);
     }
 
     /** The greatest whole number that is not above this; refuses what does not fit a long. */
     public long floor() {
-        if (isSmall()) {
-            return Math.floorDiv(num, den);
-        }
-        return toWhole(RoundingMode.FLOOR);
+        return isSmall() ? Math.floorDiv(num, den) : toWhole(RoundingMode.FLOOR);
     }
 
     /** The part before the fraction, rounded down, of any size. */
@@ -199,7 +196,7 @@ public final class Ratio implements Comparable<Ratio> {
     /** The nearest whole number by the given rule; refuses what does not fit a long. */
     public long toWhole(RoundingMode rounding) {
         BigInteger whole = toDecimal(0, rounding).toBigInteger();
-        if (!fits(whole)) {
+        if (whole.bitLength() >= Long.SIZE) {
             throw new MeasureException("That amount is too large to keep.");
         }
         return whole.longValue();
@@ -226,7 +223,7 @@ public final class Ratio implements Comparable<Ratio> {
             return (double) num / den;
         }
         return new BigDecimal(numerator())
-                .divide(new BigDecimal(denominator()), MathContext.DECIMAL64)
+                .divide(new BigDecimal(denominator()), MathContext.DECIMAL128)
                 .doubleValue();
     }
 
@@ -246,7 +243,9 @@ public final class Ratio implements Comparable<Ratio> {
     }
 
     private int wideCompare(Ratio other) {
-        return numerator().multiply(other.denominator()).compareTo(other.numerator().multiply(denominator()));
+        return numerator()
+                .multiply(other.denominator())
+                .compareTo(other.numerator().multiply(denominator()));
     }
 
     @Override

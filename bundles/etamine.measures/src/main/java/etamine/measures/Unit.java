@@ -8,8 +8,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * A unit with its exact size. Sizes are those of NIST Handbook 44, Appendix C, and the Weights and Measures Act 1985
- * (UK); the metric kitchen spoons and cup are 5, 15 and 250 ml.
+ * A unit with its exact size. Sizes are the definitions of UCUM (ucum-essence.xml, version 2.2), with which NIST
+ * Handbook 44, Appendix C, agrees for US units; the metric kitchen spoons and cup are 5, 15 and 250 ml.
  *
  * <p>{@link #rec20} is the UN/ECE Recommendation 20 code under which an amount may be sent. Where that list has no code
  * that fixes the size (its code for a cup does not say which cup), it is the millilitre's, and the amount must be

@@ -18,7 +18,8 @@ final class UsText {
     static String mass(Quantity quantity) {
         Ratio ounces = quantity.in(Unit.OZ).amount();
         boolean measured = ounces.compareTo(Ratio.ONE) >= 0
-                || ounces.compareTo(EIGHTH) >= 0 && Fractions.nearest(ounces, EIGHTH).equals(ounces);
+                || ounces.compareTo(EIGHTH) >= 0
+                        && Fractions.nearest(ounces, EIGHTH).equals(ounces);
         if (!measured) {
             return MetricText.of(quantity, Unit.G, Unit.KG);
         }
@@ -80,7 +81,9 @@ final class UsText {
     /** Whole numbers and, of measures, halves in the large unit; else the rest in the small one. */
     private static String inTwo(Ratio small, Ratio each, Unit large, Unit rest) {
         Ratio inLarge = small.dividedBy(each);
-        boolean halves = large != Unit.LB && inLarge.compareTo(Ratio.ONE) > 0 && inLarge.times(Ratio.of(2)).isWhole();
+        boolean halves = large != Unit.LB
+                && inLarge.compareTo(Ratio.ONE) > 0
+                && inLarge.times(Ratio.of(2)).isWhole();
         if (inLarge.isWhole() || halves) {
             return Fractions.text(inLarge) + " " + large;
         }
