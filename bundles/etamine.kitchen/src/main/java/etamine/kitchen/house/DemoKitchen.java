@@ -1,17 +1,16 @@
 package etamine.kitchen.house;
 
-import etamine.base.Progress;
+import etamine.storage.Book;
 import org.osgi.annotation.versioning.ProviderType;
 
-/** The demonstration kitchen that comes with the program; everything in it is invented. There while a book is open. */
+/** The invented kitchen that shows what the program does. */
 @ProviderType
 public interface DemoKitchen {
 
     /**
-     * Loads it into the open book, its dates moved by whole weeks so that its today falls in the present week.
+     * Loads the demo kitchen into an open, empty book; takes seconds, so call it in the background.
      *
-     * @throws etamine.storage.BookException if the program comes without it or the book does not accept it; the message
-     *     says which
+     * @throws etamine.storage.BookException if the book is not empty or cannot be written; it is then as before
      */
-    void fill(Progress progress);
+    void into(Book book);
 }
