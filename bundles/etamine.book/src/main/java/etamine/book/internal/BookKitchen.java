@@ -63,13 +63,17 @@ public final class BookKitchen implements Kitchen {
                     .orElseGet(JsonNodeFactory.instance::objectNode);
             long expected = present.map(Document::revision).orElse(Document.ANY);
             return transaction.save(
-                    HouseForm.KITCHEN, HouseForm.KITCHEN, expected, FORM.write(house, form).toString());
+                    HouseForm.KITCHEN,
+                    HouseForm.KITCHEN,
+                    expected,
+                    FORM.write(house, form).toString());
         });
     }
 
     @Override
     public Clock clock() {
-        return stopped.map(instant -> Clock.fixed(instant, house().zone())).orElseGet(() -> Clock.system(house().zone()));
+        return stopped.map(instant -> Clock.fixed(instant, house().zone()))
+                .orElseGet(() -> Clock.system(house().zone()));
     }
 
     /** Settings that cannot be read, with the reason. */

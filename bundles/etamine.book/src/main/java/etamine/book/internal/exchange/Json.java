@@ -9,7 +9,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 
-
 /** JSON as the exchange form takes it: no member twice, exact numbers, bounded depth and lengths. */
 public final class Json {
     /** Arrays and objects within one another; the form itself needs seven. */
