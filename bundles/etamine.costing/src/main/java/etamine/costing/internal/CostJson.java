@@ -1,0 +1,101 @@
+package etamine.costing.internal;
+
+import etamine.base.Problem;
+import etamine.kitchen.cost.PlateCost;
+import etamine.kitchen.cost.RecipeCost;
+import etamine.measures.Money;
+import etamine.measures.Quantity;
+import etamine.measures.UnitPrice;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Costs in the console's JSON form. Computed amounts have four decimals: they are not prices yet. */
+final class CostJson {
+    private static final int PLACES = 4;
+
+    private CostJson() {}
+
+    static Map<String, Object> of(String currency, List<RecipeCost> costs) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("currency", currency);
+        json.put("recipes", costs.stream().map(CostJson::recipe).toList());
+        return json;
+    }
+
+    private static Map<String, Object> recipe(RecipeCost cost) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("id", cost.recipe());
+        json.put("batchCost", amount(cost.batch()));
+        json.put("makes", cost.makes().stream().map(CostJson::made).toList());
+        cost.portion().ifPresent(portion -> json.put("portionCost", amount(portion)));
+        cost.plate().ifPresent(plate -> plate(json, plate));
+        json.put("missing", cost.missing());
+        json.put("warnings", cost.warnings().stream().map(Problem::text).toList());
+        json.put("lines", cost.lines().stream().map(CostJson::line).toList());
+        return json;
+    }
+
+    private static void plate(Map<String, Object> json, PlateCost plate) {
+        json.put("plateCost", amount(plate.cost()));
+        json.put("netPrice", amount(plate.net()));
+        plate.foodCostPercent().ifPresent(percent -> json.put("foodCostPercent", percent.toPlainString()));
+        json.put("contribution", amount(plate.contribution()));
+    }
+
+    private static Map<String, Object> made(RecipeCost.Made made) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("item", made.item());
+        json.put("quantity", made.quantity().toString());
+        json.put("unitCost", price(made.unitCost()));
+        if (made.credited()) {
+            json.put("credited", true);
+        }
+        return json;
+    }
+
+    private static Map<String, Object> line(RecipeCost.Line line) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("item", line.item());
+        json.put("quantity", line.quantity().toString());
+        line.as().ifPresent(as -> json.put("as", as));
+        put(json, "asPurchased", line.asPurchased().map(CostJson::text));
+        put(json, "unitPrice", line.unitPrice().map(CostJson::price));
+        put(json, "cost", line.cost().map(CostJson::amount));
+        json.put("source", line.source());
+        return json;
+    }
+
+    private static void put(Map<String, Object> json, String name, Optional<?> value) {
+        value.ifPresent(found -> json.put(name, found));
+    }
+
+    private static Map<String, Object> price(UnitPrice price) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("amount", trimmed(price.amount()));
+        json.put("per", price.per().toString());
+        return json;
+    }
+
+    static String text(UnitPrice price) {
+        return trimmed(price.amount()) + " per " + price.per();
+    }
+
+    /** A quantity reckoned rather than written, as a decimal of at most four places. */
+    static String text(Quantity quantity) {
+        BigDecimal amount = quantity.amount().toDecimal(PLACES, RoundingMode.HALF_UP).stripTrailingZeros();
+        return amount.toPlainString() + " " + quantity.unit();
+    }
+
+    private static String amount(Money money) {
+        return money.amount().setScale(PLACES, RoundingMode.HALF_UP).toPlainString();
+    }
+
+    private static String trimmed(BigDecimal amount) {
+        BigDecimal rounded = amount.setScale(PLACES, RoundingMode.HALF_UP).stripTrailingZeros();
+        return rounded.setScale(Math.max(2, rounded.scale())).toPlainString();
+    }
+}

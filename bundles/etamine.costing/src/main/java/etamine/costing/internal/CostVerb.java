@@ -1,0 +1,119 @@
+package etamine.costing.internal;
+
+import etamine.base.verb.Outcome;
+import etamine.base.verb.Report;
+import etamine.base.verb.TextTable;
+import etamine.base.verb.Verb;
+import etamine.base.verb.VerbCall;
+import etamine.base.verb.VerbException;
+import etamine.base.verb.VerbUsage;
+import etamine.kitchen.cost.Costs;
+import etamine.kitchen.cost.PlateCost;
+import etamine.kitchen.cost.RecipeCost;
+import etamine.kitchen.house.Kitchen;
+import etamine.kitchen.item.Items;
+import etamine.measures.Money;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+
+/** {@code cost [ID...]}: what recipes cost. */
+@Component
+public final class CostVerb implements Verb {
+    private final Costs costs;
+    private final Items items;
+    private final Kitchen kitchen;
+
+    /** The verb on the open book. */
+    @Activate
+    public CostVerb(@Reference Costs costs, @Reference Items items, @Reference Kitchen kitchen) {
+        this.costs = costs;
+        this.items = items;
+        this.kitchen = kitchen;
+    }
+
+    @Override
+    public VerbUsage usage() {
+        return VerbUsage.of("cost", "What recipes cost: batch, portion, plate, food cost and contribution", "[ID...]");
+    }
+
+    @Override
+    public Report run(VerbCall call) throws VerbException {
+        List<RecipeCost> chosen = new ArrayList<>();
+        Map<String, RecipeCost> all = call.arguments().isEmpty() ? costs.recipes() : Map.of();
+        chosen.addAll(all.values());
+        for (String id : call.arguments()) {
+            chosen.add(costs.recipe(id).orElseThrow(() -> VerbException.wrongCall(
+                    "There is no recipe \"" + id + "\". The verb recipes lists the ids there are.")));
+        }
+        boolean look = chosen.stream().anyMatch(cost -> !cost.missing().isEmpty() || !cost.warnings().isEmpty());
+        String currency = kitchen.house().currency().getCurrencyCode();
+        List<String> lines = call.arguments().isEmpty() ? overview(chosen, currency) : single(chosen);
+        return new Report(look ? Outcome.LOOK : Outcome.DONE, CostJson.of(currency, chosen), lines);
+    }
+
+    private List<String> overview(List<RecipeCost> chosen, String currency) {
+        TextTable plates =
+                new TextTable("Plate", ">Cost " + currency, ">Net price", ">Food cost %", ">Contribution", "");
+        TextTable others = new TextTable("Recipe", ">Batch " + currency, ">Portion", "");
+        for (RecipeCost cost : chosen) {
+            String mark = cost.missing().isEmpty() ? "" : "at least; no price: " + String.join(", ", cost.missing());
+            if (cost.plate().isPresent()) {
+                PlateCost plate = cost.plate().get();
+                plates.row(
+                        cost.recipe(),
+                        text(plate.cost()),
+                        text(plate.net()),
+                        plate.foodCostPercent().map(Object::toString).orElse(""),
+                        text(plate.contribution()),
+                        mark);
+            } else {
+                others.row(cost.recipe(), text(cost.batch()), cost.portion().map(CostVerb::text).orElse(""), mark);
+            }
+        }
+        List<String> lines = new ArrayList<>(plates.lines());
+        if (!lines.isEmpty() && !others.lines().isEmpty()) {
+            lines.add("");
+        }
+        lines.addAll(others.lines());
+        return lines.isEmpty() ? List.of("There are no recipes to cost yet.") : lines;
+    }
+
+    private List<String> single(List<RecipeCost> chosen) {
+        List<String> lines = new ArrayList<>();
+        for (RecipeCost cost : chosen) {
+            lines.add(cost.recipe() + ": batch " + text(cost.batch())
+                    + cost.portion().map(portion -> ", portion " + text(portion)).orElse("")
+                    + plate(cost.plate()));
+            TextTable table = new TextTable("Item", ">Quantity", ">As purchased", ">Price", ">Cost", "Source");
+            cost.lines().forEach(line -> table.row(
+                    items.name(line.item()) + line.as().map(as -> ", " + as).orElse(""),
+                    line.quantity().toString(),
+                    line.asPurchased().map(CostJson::text).orElse("?"),
+                    line.unitPrice().map(CostJson::text).orElse("none"),
+                    line.cost().map(CostVerb::text).orElse("missing"),
+                    line.source()));
+            lines.addAll(table.lines());
+            cost.makes().forEach(made -> lines.add("makes " + made.quantity() + " " + items.name(made.item()) + " at "
+                    + CostJson.text(made.unitCost()) + (made.credited() ? ", credited" : "")));
+            cost.warnings().forEach(warning -> lines.add("Look: " + warning.text()));
+            lines.add("");
+        }
+        return lines;
+    }
+
+    private static String plate(Optional<PlateCost> plate) {
+        return plate.map(figures -> ", plate " + text(figures.cost()) + ", net price " + text(figures.net())
+                        + figures.foodCostPercent().map(percent -> ", food cost " + percent + " %").orElse("")
+                        + ", contribution " + text(figures.contribution()))
+                .orElse("");
+    }
+
+    private static String text(Money money) {
+        return money.rounded().toString();
+    }
+}

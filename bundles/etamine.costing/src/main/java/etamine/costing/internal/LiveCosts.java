@@ -1,0 +1,148 @@
+package etamine.costing.internal;
+
+import etamine.base.Explanation;
+import etamine.kitchen.cost.Costs;
+import etamine.kitchen.cost.ItemCost;
+import etamine.kitchen.cost.RecipeCost;
+import etamine.kitchen.house.Kitchen;
+import etamine.kitchen.item.Item;
+import etamine.kitchen.item.Items;
+import etamine.kitchen.price.PriceQuote;
+import etamine.kitchen.price.PriceSource;
+import etamine.kitchen.recipe.Recipe;
+import etamine.kitchen.recipe.Recipes;
+import etamine.storage.Book;
+import java.time.LocalDate;
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.FieldOption;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicy;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
+
+/**
+ * Reckons the whole book anew whenever something it depends on has moved, keeping the compiled form of every recipe that
+ * is still the same.
+ */
+@Component
+public final class LiveCosts implements Costs {
+    private final Book book;
+    private final Kitchen kitchen;
+    private final Items items;
+
+    @Reference(
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    private volatile @Nullable Recipes recipes;
+
+    @Reference(policy = ReferencePolicy.DYNAMIC, fieldOption = FieldOption.REPLACE)
+    private volatile List<PriceSource> sources = List.of();
+
+    private Basis basis = new Basis(-1, LocalDate.MIN, List.of(), Map.of());
+    private Map<String, CompiledRecipe> compiled = Map.of();
+    private CostState state = new CostState(Map.of(), List.of(), Map.of(), new PriceBoard(List.of()));
+
+    /** What a reckoning stands on; another basis makes another reckoning. */
+    private record Basis(long revision, LocalDate day, List<PriceSource> sources, Map<String, Recipe> recipes) {
+        boolean is(Basis other) {
+            return revision == other.revision
+                    && day.equals(other.day)
+                    && sources.equals(other.sources)
+                    && recipes == other.recipes;
+        }
+    }
+
+    /** Costs of the open book. */
+    @Activate
+    public LiveCosts(@Reference Book book, @Reference Kitchen kitchen, @Reference Items items) {
+        this.book = book;
+        this.kitchen = kitchen;
+        this.items = items;
+    }
+
+    /** Uses these recipes and price sources, as the registry would hand them over. */
+    LiveCosts with(@Nullable Recipes someRecipes, List<PriceSource> someSources) {
+        recipes = someRecipes;
+        sources = List.copyOf(someSources);
+        return this;
+    }
+
+    @Override
+    public Optional<RecipeCost> recipe(String id) {
+        CostState now = state();
+        return now.recipe(id).map(new CostReport(now, currency())::of);
+    }
+
+    @Override
+    public Map<String, RecipeCost> recipes() {
+        CostState now = state();
+        CostReport report = new CostReport(now, currency());
+        Map<String, RecipeCost> costs = new TreeMap<>();
+        now.order().forEach(one -> costs.put(one.recipe().id(), report.of(one)));
+        return costs;
+    }
+
+    @Override
+    public Optional<ItemCost> item(String id) {
+        CostState now = state();
+        Item item = now.items().get(id);
+        if (item == null) {
+            return Optional.empty();
+        }
+        if (now.isMade(id)) {
+            boolean complete = now.complete(id);
+            return Optional.of(
+                    new ItemCost(id, Reckoning.price(item, now.unitCost(id)), complete, "what making it costs"));
+        }
+        Optional<PriceQuote> quote = now.quote(item);
+        return quote.map(found ->
+                new ItemCost(id, Reckoning.price(item, PriceBoard.perUnit(item, found)), true, found.text()));
+    }
+
+    @Override
+    public Optional<Explanation> explain(String recipe) {
+        CostState now = state();
+        return now.recipe(recipe)
+                .map(found -> new CostStory(now, currency(), kitchen.house().measures()).of(found));
+    }
+
+    Currency currency() {
+        return kitchen.house().currency();
+    }
+
+    /** The reckoning of the book as it is now. */
+    synchronized CostState state() {
+        @Nullable Recipes known = recipes;
+        Map<String, Recipe> all = known == null ? Map.of() : known.all();
+        Basis now = new Basis(book.revision(), kitchen.today(), sources, all);
+        if (!now.is(basis)) {
+            state = reckon(known, items.all());
+            basis = now;
+        }
+        return state;
+    }
+
+    private CostState reckon(@Nullable Recipes known, Map<String, Item> all) {
+        List<Recipe> order = known == null ? List.of() : known.inOrder();
+        RecipeReuse reuse = new RecipeReuse(compiled, state.items(), all);
+        List<CompiledRecipe> now = order.stream().map(reuse::compile).toList();
+        Map<String, CompiledRecipe> kept = new HashMap<>();
+        Map<String, String> makers = new HashMap<>();
+        for (CompiledRecipe one : now) {
+            kept.put(one.recipe().id(), one);
+            one.recipe().makes().forEach(make -> makers.computeIfAbsent(
+                    make.item(), item -> known.maker(item).orElse(one.recipe()).id()));
+        }
+        compiled = kept;
+        return new CostState(all, now, makers, new PriceBoard(sources));
+    }
+}

@@ -1,0 +1,133 @@
+package etamine.costing.internal;
+
+import etamine.base.Problem;
+import etamine.kitchen.item.Item;
+import etamine.kitchen.recipe.Make;
+import etamine.kitchen.recipe.Recipe;
+import etamine.kitchen.recipe.Use;
+import etamine.measures.Conversion;
+import etamine.measures.Dimension;
+import etamine.measures.Quantity;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Resolves the quantities of recipes. Stateless beside the items it looks at. */
+final class RecipeCompiler {
+    private final Map<String, Item> items;
+
+    RecipeCompiler(Map<String, Item> items) {
+        this.items = items;
+    }
+
+    CompiledRecipe compile(Recipe recipe) {
+        List<Problem> problems = new ArrayList<>();
+        double[] lines = new double[recipe.uses().size()];
+        for (int i = 0; i < lines.length; i++) {
+            lines[i] = line(recipe, recipe.uses().get(i), problems);
+        }
+        int made = recipe.makes().size();
+        double[] outputs = new double[made];
+        double[] credits = new double[made];
+        for (int i = 0; i < made; i++) {
+            outputs[i] = output(recipe, recipe.makes().get(i), problems);
+            credits[i] = credit(recipe, recipe.makes().get(i), problems);
+        }
+        return new CompiledRecipe(recipe, lines, outputs, shares(recipe, problems), credits, List.copyOf(problems));
+    }
+
+    /** How much of a line as purchased, or why it cannot be said. */
+    Optional<Quantity> asPurchased(Use use) {
+        Item item = items.get(use.item());
+        return item != null && use.asPurchased(item) instanceof Conversion.Converted done
+                ? Optional.of(done.quantity())
+                : Optional.empty();
+    }
+
+    private double line(Recipe recipe, Use use, List<Problem> problems) {
+        Item item = items.get(use.item());
+        if (item == null) {
+            problems.add(problem("unknown-item", recipe, "uses " + use.item() + ", which nobody knows: add it."));
+            return Double.NaN;
+        }
+        Conversion conversion = use.asPurchased(item);
+        if (conversion instanceof Conversion.Converted done) {
+            return Reckoning.units(done.quantity());
+        }
+        problems.add(problem("missing-equivalence", recipe, item.name() + ": " + missing(conversion)));
+        return Double.NaN;
+    }
+
+    private double output(Recipe recipe, Make make, List<Problem> problems) {
+        Item item = items.get(make.item());
+        if (item == null) {
+            problems.add(problem("unknown-item", recipe, "makes " + make.item() + ", which nobody knows: add it."));
+            return Double.NaN;
+        }
+        Conversion conversion = Reckoning.convert(item, make.quantity());
+        if (conversion instanceof Conversion.Converted done) {
+            return Reckoning.units(done.quantity());
+        }
+        problems.add(problem("missing-equivalence", recipe, item.name() + ": " + missing(conversion)));
+        return Double.NaN;
+    }
+
+    private double credit(Recipe recipe, Make make, List<Problem> problems) {
+        if (make.credit().isEmpty()) {
+            return 0;
+        }
+        Quantity per = make.credit().get().per();
+        Item item = items.get(make.item());
+        if (per.unit().isLike(make.quantity().unit())) {
+            return make.credit().get().cost(make.quantity()).doubleValue();
+        }
+        if (item != null && item.converter().convert(make.quantity(), per.unit()) instanceof Conversion.Converted done) {
+            return make.credit().get().cost(done.quantity()).doubleValue();
+        }
+        problems.add(problem(
+                "missing-equivalence",
+                recipe,
+                "the credit of " + make.item() + " is per " + per + " but it is made in " + make.quantity().unit()
+                        + ": add what one is in the other; until then the credit does not count."));
+        return 0;
+    }
+
+    private double[] shares(Recipe recipe, List<Problem> problems) {
+        List<Make> makes = recipe.makes();
+        double[] shares = new double[makes.size()];
+        long sharing = makes.stream().filter(make -> make.credit().isEmpty()).count();
+        double total = 0;
+        for (int i = 0; i < shares.length; i++) {
+            if (makes.get(i).credit().isEmpty()) {
+                shares[i] = sharing == 1 ? 1 : weight(makes.get(i));
+                total += shares[i];
+            }
+        }
+        if (Double.isNaN(total)) {
+            problems.add(problem(
+                    "missing-equivalence",
+                    recipe,
+                    "its cost cannot be shared by weight: add what one unit weighs of everything it makes."));
+        }
+        double whole = total;
+        return Arrays.stream(shares).map(share -> whole == 0 ? 0 : share / whole).toArray();
+    }
+
+    private double weight(Make make) {
+        Item item = items.get(make.item());
+        if (item != null && item.converter().convert(make.quantity(), Dimension.MASS) instanceof Conversion.Converted g) {
+            return Reckoning.units(g.quantity());
+        }
+        return Double.NaN;
+    }
+
+    private static String missing(Conversion conversion) {
+        return ((Conversion.Missing) conversion).text();
+    }
+
+    private static Problem problem(String code, Recipe recipe, String text) {
+        return Problem.warning(code, "recipes/" + recipe.id(), recipe.name() + ": " + text);
+    }
+}

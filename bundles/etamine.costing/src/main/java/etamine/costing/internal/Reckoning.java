@@ -1,0 +1,55 @@
+package etamine.costing.internal;
+
+import etamine.kitchen.item.Item;
+import etamine.measures.Conversion;
+import etamine.measures.Dimension;
+import etamine.measures.Money;
+import etamine.measures.Quantity;
+import etamine.measures.Unit;
+import etamine.measures.UnitPrice;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Currency;
+
+/** The border between exact values and the engine's numbers. */
+final class Reckoning {
+    private static final int PLACES = 10;
+
+    private Reckoning() {}
+
+    /** The unit an item is reckoned in: g, ml, ea, portion, or the own word it is counted in. */
+    static Unit unit(Item item) {
+        return item.dimension() == Dimension.WORD ? item.countIn() : Unit.basic(item.dimension());
+    }
+
+    /** The quantity in the item's reckoning unit. */
+    static Conversion convert(Item item, Quantity quantity) {
+        return item.converter().convert(quantity, unit(item));
+    }
+
+    /** How many reckoning units a quantity of that dimension is. */
+    static double units(Quantity quantity) {
+        Unit unit = quantity.unit();
+        return unit.dimension() == Dimension.WORD
+                ? quantity.amount().doubleValue()
+                : quantity.in(Unit.basic(unit.dimension())).amount().doubleValue();
+    }
+
+    /** An engine number as a decimal of ten places, which is what every result is rounded to once. */
+    static BigDecimal decimal(double value) {
+        return BigDecimal.valueOf(value).setScale(PLACES, RoundingMode.HALF_EVEN);
+    }
+
+    static Money money(double value, Currency currency) {
+        return new Money(decimal(value), currency);
+    }
+
+    /** A cost per reckoning unit as a price per kg, l, piece, portion or own word. */
+    static UnitPrice price(Item item, double perUnit) {
+        return switch (item.dimension()) {
+            case MASS -> new UnitPrice(decimal(perUnit * 1000), Quantity.of(1, Unit.KG));
+            case VOLUME -> new UnitPrice(decimal(perUnit * 1000), Quantity.of(1, Unit.L));
+            default -> new UnitPrice(decimal(perUnit), Quantity.of(1, unit(item)));
+        };
+    }
+}

@@ -1,0 +1,267 @@
+package etamine.costing.internal;
+
+import etamine.kitchen.house.House;
+import etamine.kitchen.house.Kitchen;
+import etamine.kitchen.item.Allergens;
+import etamine.kitchen.item.Item;
+import etamine.kitchen.item.Items;
+import etamine.kitchen.item.Preparation;
+import etamine.kitchen.price.PriceQuote;
+import etamine.kitchen.price.PriceSource;
+import etamine.kitchen.recipe.Basis;
+import etamine.kitchen.recipe.Kind;
+import etamine.kitchen.recipe.Make;
+import etamine.kitchen.recipe.MenuPrice;
+import etamine.kitchen.recipe.Recipe;
+import etamine.kitchen.recipe.Recipes;
+import etamine.kitchen.recipe.Requirement;
+import etamine.kitchen.recipe.Use;
+import etamine.measures.Equivalence;
+import etamine.measures.MeasureStyle;
+import etamine.measures.Quantity;
+import etamine.measures.Ratio;
+import etamine.measures.Unit;
+import etamine.measures.UnitPrice;
+import etamine.storage.Book;
+import etamine.storage.Document;
+import etamine.testing.SetClock;
+import etamine.testing.VolatileBook;
+import java.math.BigDecimal;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Currency;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** A few items and recipes for reckoning with, written as people write them. Recipes are added after what they use. */
+final class Larder implements Kitchen {
+    final Book book = new VolatileBook();
+    private final Map<String, Item> items = new TreeMap<>();
+    private final Map<String, Recipe> recipes = new TreeMap<>();
+    private final List<Recipe> order = new ArrayList<>();
+    private Map<String, Recipe> snapshot = Map.of();
+    private Currency currency = Currency.getInstance("EUR");
+
+    /** A recipe being written. */
+    final class Writing {
+        private final String id;
+        private final List<Use> uses = new ArrayList<>();
+        private final List<Make> makes = new ArrayList<>();
+        private Optional<Quantity> portion = Optional.empty();
+        private Optional<MenuPrice> menu = Optional.empty();
+
+        Writing(String id) {
+            this.id = id;
+        }
+
+        Writing uses(String quantity, String item) {
+            uses.add(new Use(item, Quantity.parse(quantity), Optional.empty(), Basis.AP));
+            return this;
+        }
+
+        Writing usesTrimmed(String quantity, String item, String as) {
+            uses.add(new Use(item, Quantity.parse(quantity), Optional.of(as), Basis.EP));
+            return this;
+        }
+
+        Writing makes(String quantity, String item, String... credit) {
+            Optional<UnitPrice> value =
+                    credit.length == 0 ? Optional.empty() : Optional.of(UnitPrice.of(credit[0], credit[1]));
+            makes.add(new Make(item, Quantity.parse(quantity), value));
+            return this;
+        }
+
+        Writing portion(String quantity) {
+            portion = Optional.of(Quantity.parse(quantity));
+            return this;
+        }
+
+        Writing sold(String price, String tax, String qFactor) {
+            menu = Optional.of(new MenuPrice(new BigDecimal(price), new BigDecimal(tax), new BigDecimal(qFactor)));
+            return this;
+        }
+
+        Larder done() {
+            for (Make make : makes) {
+                items.computeIfAbsent(make.item(), item -> made(item, make));
+            }
+            Recipe recipe = new Recipe(
+                    id, id, Kind.COMPONENT, uses, makes, portion, Optional.empty(), 0, List.of(), menu, "");
+            recipes.put(id, recipe);
+            order.add(recipe);
+            snapshot = Collections.unmodifiableMap(new TreeMap<>(recipes));
+            touch();
+            return Larder.this;
+        }
+
+        private Item made(String item, Make make) {
+            List<Equivalence> measures = portion.filter(size -> !size.unit().isLike(Unit.PORTION))
+                    .map(size -> List.of(new Equivalence(Quantity.of(1, Unit.PORTION), size)))
+                    .orElse(List.of());
+            return item(item, make.quantity().unit(), true, measures, List.of(), Optional.empty());
+        }
+    }
+
+    Larder bought(String id, String price, String per, String... measures) {
+        UnitPrice written = UnitPrice.of(price, per);
+        put(item(id, written.per().unit(), false, measures(measures), List.of(), Optional.of(written)));
+        return this;
+    }
+
+    Larder unpriced(String id, String countIn) {
+        put(item(id, Quantity.parse("1 " + countIn).unit(), false, List.of(), List.of(), Optional.empty()));
+        return this;
+    }
+
+    Larder prepared(String id, String as, String yield, String... measures) {
+        Item item = items.get(id);
+        Preparation preparation = new Preparation(as, Ratio.parse(yield), measures(measures));
+        put(item(id, item.countIn(), false, item.measures(), List.of(preparation), item.writtenPrice()));
+        return this;
+    }
+
+    Writing recipe(String id) {
+        return new Writing(id);
+    }
+
+    Larder in(String currencyCode) {
+        currency = Currency.getInstance(currencyCode);
+        return this;
+    }
+
+    LiveCosts costs(PriceSource... more) {
+        List<PriceSource> sources = new ArrayList<>(List.of(more));
+        sources.add(written());
+        return new LiveCosts(book, this, itemList).with(recipeList, sources);
+    }
+
+    PriceSource written() {
+        return source("written", 40, Map.of());
+    }
+
+    /** A source that knows the given prices, or the written ones when none are given. */
+    PriceSource source(String id, int rank, Map<String, UnitPrice> prices) {
+        return new PriceSource() {
+            @Override
+            public String id() {
+                return id;
+            }
+
+            @Override
+            public String label() {
+                return id;
+            }
+
+            @Override
+            public int rank() {
+                return rank;
+            }
+
+            @Override
+            public Optional<PriceQuote> quote(String item) {
+                Optional<UnitPrice> price = prices.isEmpty()
+                        ? Optional.ofNullable(items.get(item)).flatMap(Item::writtenPrice)
+                        : Optional.ofNullable(prices.get(item));
+                return price.map(found -> new PriceQuote(item, found, id, id + " price", Optional.empty()));
+            }
+        };
+    }
+
+    private static List<Equivalence> measures(String... texts) {
+        return Arrays.stream(texts)
+                .map(text -> text.split(" = "))
+                .map(sides -> new Equivalence(Quantity.parse(sides[0]), Quantity.parse(sides[1])))
+                .toList();
+    }
+
+    private static Item item(
+            String id,
+            Unit countIn,
+            boolean made,
+            List<Equivalence> measures,
+            List<Preparation> preparations,
+            Optional<UnitPrice> price) {
+        return new Item(
+                id, id, "", made, "", Optional.empty(), countIn, measures, preparations, Allergens.unknown(), price);
+    }
+
+    private void put(Item item) {
+        items.put(item.id(), item);
+        touch();
+    }
+
+    private void touch() {
+        book.write("Change the larder", transaction -> {
+            long revision = book.revision();
+            return transaction.save("larder", "state", Document.ANY, "{\"at\":" + revision + "}");
+        });
+    }
+
+    @Override
+    public House house() {
+        return new House("Test", currency, ZoneId.of("UTC"), MeasureStyle.METRIC);
+    }
+
+    @Override
+    public void change(House house) {
+        currency = house.currency();
+    }
+
+    @Override
+    public Clock clock() {
+        return SetClock.at("2026-11-24T12:00:00Z");
+    }
+
+    final Items itemList = new Items() {
+        @Override
+        public Optional<Item> find(String id) {
+            return Optional.ofNullable(items.get(id));
+        }
+
+        @Override
+        public Map<String, Item> all() {
+            return Map.copyOf(items);
+        }
+    };
+
+    final Recipes recipeList = new Recipes() {
+        @Override
+        public Map<String, Recipe> all() {
+            return snapshot;
+        }
+
+        @Override
+        public Optional<Recipe> find(String id) {
+            return Optional.ofNullable(recipes.get(id));
+        }
+
+        @Override
+        public List<Recipe> inOrder() {
+            return List.copyOf(order);
+        }
+
+        @Override
+        public Optional<Recipe> maker(String item) {
+            return order.stream()
+                    .filter(recipe -> recipe.makes().stream().anyMatch(make -> make.item().equals(item)))
+                    .findFirst();
+        }
+
+        @Override
+        public List<Recipe> usersOf(String item) {
+            return order.stream()
+                    .filter(recipe -> recipe.uses().stream().anyMatch(use -> use.item().equals(item)))
+                    .toList();
+        }
+
+        @Override
+        public Requirement require(Map<String, Quantity> wanted, Map<String, Quantity> available) {
+            return new Requirement(Map.of(), Map.of(), Map.of(), List.of());
+        }
+    };
+}
