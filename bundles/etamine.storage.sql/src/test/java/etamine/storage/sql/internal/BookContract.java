@@ -1,4 +1,4 @@
-package etamine.storage.sql;
+package etamine.storage.sql.internal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,4 +1,4 @@
-package etamine.storage.sql;
+package etamine.storage.sql.internal;
 
 import etamine.storage.Books;
 import etamine.testing.SetClock;

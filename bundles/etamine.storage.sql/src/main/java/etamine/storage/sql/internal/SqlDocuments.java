@@ -1,0 +1,57 @@
+package etamine.storage.sql.internal;
+
+import etamine.storage.Commit.DocumentChange;
+import etamine.storage.Document;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads and writes documents. */
+final class SqlDocuments {
+    private static final String SELECT = "select r.id, r.revision, c.at, c.label, r.json from revisions r"
+            + " join commits c on c.revision = r.written";
+    private static final String LATEST = SELECT
+            + " join documents d on d.shelf = r.shelf and d.id = r.id and d.revision = r.revision where d.shelf = ?";
+
+    private SqlDocuments() {}
+
+    static Optional<Document> latest(Session session, String shelf, String id) throws SQLException {
+        return session.first(LATEST + " and d.id = ?", SqlDocuments::document, shelf, id);
+    }
+
+    static List<Document> present(Session session, String shelf) throws SQLException {
+        return session.list(LATEST + " and r.json <> '' order by d.id", SqlDocuments::document, shelf);
+    }
+
+    static List<Document> revisions(Session session, String shelf, String id) throws SQLException {
+        return session.list(
+                SELECT + " where r.shelf = ? and r.id = ? order by r.revision", SqlDocuments::document, shelf, id);
+    }
+
+    static void write(Session session, DocumentChange change, long written) throws SQLException {
+        Document document = change.document();
+        session.run(
+                "insert into revisions (shelf, id, revision, written, json) values (?, ?, ?, ?, ?)",
+                change.shelf(),
+                document.id(),
+                document.revision(),
+                written,
+                document.json());
+        session.run(
+                "insert into documents (shelf, id, revision) values (?, ?, ?)"
+                        + " on conflict (shelf, id) do update set revision = excluded.revision",
+                change.shelf(),
+                document.id(),
+                document.revision());
+    }
+
+    private static Document document(ResultSet row) throws SQLException {
+        return new Document(
+                row.getString(1),
+                row.getLong(2),
+                Moments.toInstant(row.getLong(3)),
+                row.getString(4),
+                row.getString(5));
+    }
+}
