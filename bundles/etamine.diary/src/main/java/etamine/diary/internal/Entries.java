@@ -3,6 +3,7 @@ package etamine.diary.internal;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import etamine.kitchen.covers.WrittenUse;
+import etamine.kitchen.exchange.EntryJson;
 import etamine.measures.Quantity;
 import etamine.measures.Ratio;
 import java.time.LocalDate;
@@ -29,15 +30,15 @@ final class Entries {
     }
 
     static Mix mix(JsonNode node) {
-        Ratio perCover = Ratio.parse(Json.text(node, "perCover"));
+        Ratio perCover = Ratio.parse(EntryJson.text(node, "perCover"));
         notNegative(perCover.signum(), "perCover");
-        return new Mix(Json.text(node, "recipe"), perCover);
+        return new Mix(EntryJson.text(node, "recipe"), perCover);
     }
 
     static WrittenUse use(JsonNode node) {
-        Quantity quantity = Quantity.parse(Json.text(node, "quantity"));
+        Quantity quantity = Quantity.parse(EntryJson.text(node, "quantity"));
         notNegative(quantity.signum(), "quantity");
-        return new WrittenUse(date(node), Json.text(node, "item"), quantity);
+        return new WrittenUse(date(node), EntryJson.text(node, "item"), quantity);
     }
 
     static String useId(LocalDate date, String item) {
@@ -59,7 +60,7 @@ final class Entries {
     }
 
     static LocalDate date(JsonNode node) {
-        String text = Json.text(node, "date");
+        String text = EntryJson.text(node, "date");
         try {
             return LocalDate.parse(text);
         } catch (DateTimeParseException wrong) {

@@ -1,6 +1,7 @@
 package etamine.diary.internal;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import etamine.kitchen.exchange.DocumentSection;
 import etamine.kitchen.exchange.ExchangeEntry.Trouble;
 import etamine.kitchen.exchange.ExchangeSection;
 import etamine.kitchen.exchange.Facts;
@@ -17,16 +18,16 @@ public final class MixSection extends DocumentSection {
     /** The section of the open book. */
     @Activate
     public MixSection(@Reference Book book) {
-        super(book, Entries.MIX);
+        super(book, Entries.MIX, "etamine.diary");
     }
 
     @Override
-    String understand(ObjectNode entry) {
+    protected String understand(ObjectNode entry) {
         return Entries.mix(entry).recipe();
     }
 
     @Override
-    List<Trouble> check(ObjectNode entry, Facts facts) {
+    protected List<Trouble> check(ObjectNode entry, Facts facts) {
         return References.recipe(Entries.mix(entry).recipe(), facts);
     }
 }

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import etamine.kitchen.covers.Sale;
+import etamine.kitchen.exchange.DocumentSection;
+import etamine.kitchen.exchange.EntryJson;
 import etamine.kitchen.exchange.ExchangeEntry;
 import etamine.kitchen.exchange.ExchangeSection;
 import etamine.kitchen.exchange.Facts;
@@ -70,7 +72,7 @@ public final class SalesSection implements ExchangeSection {
         if (sales.isEmpty()) {
             return MissingNode.getInstance();
         }
-        ArrayNode array = Json.object().arrayNode();
+        ArrayNode array = EntryJson.empty().arrayNode();
         sales.forEach(sale -> array.addObject()
                 .put("date", sale.date().toString())
                 .put("recipe", sale.recipe())
@@ -92,7 +94,7 @@ public final class SalesSection implements ExchangeSection {
     private static Sale sale(JsonNode node) {
         long sold = node.path("sold").longValue();
         Entries.notNegative(Long.signum(sold), "sold");
-        return new Sale(Entries.date(node), Json.text(node, "recipe"), sold);
+        return new Sale(Entries.date(node), EntryJson.text(node, "recipe"), sold);
     }
 
     private static String id(Sale sale) {

@@ -5,6 +5,8 @@ import etamine.diary.ServiceDiary;
 import etamine.kitchen.covers.Diary;
 import etamine.kitchen.covers.Sale;
 import etamine.kitchen.covers.WrittenUse;
+import etamine.kitchen.exchange.EntryJson;
+import etamine.kitchen.exchange.Kept;
 import etamine.measures.Ratio;
 import etamine.storage.Book;
 import etamine.storage.LiveShelf;
@@ -36,9 +38,9 @@ public final class ShelfDiary implements ServiceDiary {
     public ShelfDiary(@Reference Book book) {
         this.book = book;
         book.prepare(new ModuleFormat("etamine.diary", 1, List.of(SalesLedger.FORM), List.of()));
-        covers = new LiveShelf<>(book, Entries.COVERS, new KeptCodec<>(Entries::covers));
-        mix = new LiveShelf<>(book, Entries.MIX, new KeptCodec<>(Entries::mix));
-        use = new LiveShelf<>(book, Entries.USE, new KeptCodec<>(Entries::use));
+        covers = new LiveShelf<>(book, Entries.COVERS, Kept.codec(Entries::covers));
+        mix = new LiveShelf<>(book, Entries.MIX, Kept.codec(Entries::mix));
+        use = new LiveShelf<>(book, Entries.USE, Kept.codec(Entries::use));
         sales = new SalesLedger(book);
     }
 
@@ -172,7 +174,7 @@ public final class ShelfDiary implements ServiceDiary {
     }
 
     private static <T> ObjectNode document(LiveShelf<Kept<T>> shelf, String id) {
-        return shelf.get(id).map(kept -> kept.json().deepCopy()).orElseGet(Json::object);
+        return shelf.get(id).map(kept -> kept.json().deepCopy()).orElseGet(EntryJson::empty);
     }
 
     private static <T> void remove(LiveShelf<Kept<T>> shelf, Transaction transaction, String id) {

@@ -2,6 +2,7 @@ package etamine.diary.internal;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import etamine.kitchen.covers.WrittenUse;
+import etamine.kitchen.exchange.DocumentSection;
 import etamine.kitchen.exchange.ExchangeEntry.Trouble;
 import etamine.kitchen.exchange.ExchangeSection;
 import etamine.kitchen.exchange.Facts;
@@ -18,16 +19,16 @@ public final class UseSection extends DocumentSection {
     /** The section of the open book. */
     @Activate
     public UseSection(@Reference Book book) {
-        super(book, Entries.USE);
+        super(book, Entries.USE, "etamine.diary");
     }
 
     @Override
-    String understand(ObjectNode entry) {
+    protected String understand(ObjectNode entry) {
         return id(Entries.use(entry));
     }
 
     @Override
-    List<Trouble> check(ObjectNode entry, Facts facts) {
+    protected List<Trouble> check(ObjectNode entry, Facts facts) {
         return check(Entries.use(entry), facts);
     }
 

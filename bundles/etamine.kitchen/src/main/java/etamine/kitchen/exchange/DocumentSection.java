@@ -1,35 +1,42 @@
-package etamine.diary.internal;
+package etamine.kitchen.exchange;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import etamine.kitchen.exchange.ExchangeEntry;
 import etamine.kitchen.exchange.ExchangeEntry.Trouble;
-import etamine.kitchen.exchange.ExchangeSection;
-import etamine.kitchen.exchange.Facts;
-import etamine.kitchen.exchange.ReadEntry;
-import etamine.kitchen.exchange.SchemaWords;
 import etamine.storage.Book;
 import etamine.storage.Document;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A section whose entries are the documents of the shelf of the same name, as they are. */
-abstract class DocumentSection implements ExchangeSection {
+/**
+ * A section whose entries are the documents of the shelf of the same name, as they are: what is loaded is what is dumped,
+ * unknown members included. Nobody refers to its entries.
+ */
+public abstract class DocumentSection implements ExchangeSection {
     private final Book book;
     private final String name;
+    private final String module;
 
-    DocumentSection(Book book, String name) {
+    /**
+     * A section of the open book.
+     *
+     * @param book the open book
+     * @param name the section and the shelf; its schema is the resource {@code /schema/NAME.json} of the subclass
+     * @param module the module it belongs to
+     */
+    protected DocumentSection(Book book, String name, String module) {
         this.book = book;
         this.name = name;
+        this.module = module;
     }
 
     /** The identifier of an entry; throws {@link IllegalArgumentException} when the entry cannot be understood. */
-    abstract String understand(ObjectNode entry);
+    protected abstract String understand(ObjectNode entry);
 
     /** What is wrong with an understood entry beside the others. */
-    abstract List<Trouble> check(ObjectNode entry, Facts facts);
+    protected abstract List<Trouble> check(ObjectNode entry, Facts facts);
 
     @Override
     public final String name() {
@@ -38,17 +45,17 @@ abstract class DocumentSection implements ExchangeSection {
 
     @Override
     public final String module() {
-        return "etamine.diary";
+        return module;
     }
 
     @Override
     public final String schema() {
-        return SchemaWords.schema(DocumentSection.class, "/schema/" + name + ".json");
+        return SchemaWords.schema(getClass(), "/schema/" + name + ".json");
     }
 
     @Override
     public final void recall(Facts facts) {
-        // nobody refers to entries of the diary
+        // nobody refers to its entries
     }
 
     @Override
@@ -68,8 +75,8 @@ abstract class DocumentSection implements ExchangeSection {
         if (documents.isEmpty()) {
             return MissingNode.getInstance();
         }
-        ArrayNode array = Json.object().arrayNode();
-        documents.forEach(document -> array.add(Json.object(document.json())));
+        ArrayNode array = EntryJson.empty().arrayNode();
+        documents.forEach(document -> array.add(EntryJson.read(document.json())));
         return array;
     }
 
@@ -83,8 +90,8 @@ abstract class DocumentSection implements ExchangeSection {
         }
     }
 
-    /** An entry that says why it could not be understood. */
-    static ExchangeEntry refused(String pointer, IllegalArgumentException wrong) {
+    /** An entry that only says why it could not be understood. */
+    public static ExchangeEntry refused(String pointer, IllegalArgumentException wrong) {
         String why = String.valueOf(wrong.getMessage());
         String capital = Character.toUpperCase(why.charAt(0)) + why.substring(1);
         String sentence = capital.endsWith(".") ? capital : capital + ".";

@@ -1,4 +1,4 @@
-package etamine.diary.internal;
+package etamine.kitchen.exchange;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -8,16 +8,17 @@ import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
-/** Reads and makes JSON nodes; numbers keep every digit. */
-final class Json {
+/** Documents as JSON objects, in which numbers keep every digit they were written with. Thread-safe. */
+public final class EntryJson {
     private static final ObjectMapper MAPPER = JsonMapper.builder()
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
             .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
             .build();
 
-    private Json() {}
+    private EntryJson() {}
 
-    static ObjectNode object(String json) {
+    /** The object in the text; an {@link IllegalArgumentException} when it is anything else. */
+    public static ObjectNode read(String json) {
         try {
             JsonNode node = MAPPER.readTree(json);
             if (node instanceof ObjectNode object) {
@@ -29,11 +30,13 @@ final class Json {
         throw new IllegalArgumentException("not a JSON object");
     }
 
-    static ObjectNode object() {
+    /** An object without members. */
+    public static ObjectNode empty() {
         return MAPPER.createObjectNode();
     }
 
-    static String text(JsonNode node, String member) {
+    /** The member's text; an {@link IllegalArgumentException} when it is absent or no text. */
+    public static String text(JsonNode node, String member) {
         JsonNode value = node.path(member);
         if (!value.isTextual()) {
             throw new IllegalArgumentException("“" + member + "” is missing or not text");
