@@ -83,18 +83,17 @@ public final class Ratio implements Comparable<Ratio> {
 
     /** The sum. */
     public Ratio plus(Ratio other) {
-        if (isSmall() && other.isSmall()) {
-            try {
-                return den == other.den
-                        ? of(Math.addExact(num, other.num), den)
-                        : of(
-                                Math.addExact(Math.multiplyExact(num, other.den), Math.multiplyExact(other.num, den)),
-                                Math.multiplyExact(den, other.den));
-            } catch (ArithmeticException overflow) {
-                return widePlus(other);
-            }
+        if (!isSmall() || !other.isSmall()) {
+            return widePlus(other);
         }
-        return widePlus(other);
+        long shared = gcd(den, other.den);
+        try {
+            long left = Math.multiplyExact(num, other.den / shared);
+            long right = Math.multiplyExact(other.num, den / shared);
+            return of(Math.addExact(left, right), Math.multiplyExact(den / shared, other.den));
+        } catch (ArithmeticException overflow) {
+            return widePlus(other);
+        }
     }
 
     private Ratio widePlus(Ratio other) {
@@ -110,18 +109,18 @@ public final class Ratio implements Comparable<Ratio> {
 
     /** The product. */
     public Ratio times(Ratio other) {
-        if (isSmall() && other.isSmall()) {
-            long first = gcd(num, other.den);
-            long second = gcd(other.num, den);
-            try {
-                return small(
-                        Math.multiplyExact(num / first, other.num / second),
-                        Math.multiplyExact(den / second, other.den / first));
-            } catch (ArithmeticException overflow) {
-                return wideTimes(other);
-            }
+        if (!isSmall() || !other.isSmall()) {
+            return wideTimes(other);
         }
-        return wideTimes(other);
+        long first = gcd(num, other.den);
+        long second = gcd(other.num, den);
+        try {
+            return small(
+                    Math.multiplyExact(num / first, other.num / second),
+                    Math.multiplyExact(den / second, other.den / first));
+        } catch (ArithmeticException overflow) {
+            return wideTimes(other);
+        }
     }
 
     private Ratio wideTimes(Ratio other) {
@@ -227,25 +226,16 @@ public final class Ratio implements Comparable<Ratio> {
                 .doubleValue();
     }
 
+    /** Compares sizes; crosswise products of longs are compared at their full 128 bits. */
     @Override
     public int compareTo(Ratio other) {
-        if (isSmall() && other.isSmall()) {
-            if (den == other.den) {
-                return Long.compare(num, other.num);
-            }
-            try {
-                return Long.compare(Math.multiplyExact(num, other.den), Math.multiplyExact(other.num, den));
-            } catch (ArithmeticException overflow) {
-                return wideCompare(other);
-            }
+        if (!isSmall() || !other.isSmall()) {
+            return numerator()
+                    .multiply(other.denominator())
+                    .compareTo(other.numerator().multiply(denominator()));
         }
-        return wideCompare(other);
-    }
-
-    private int wideCompare(Ratio other) {
-        return numerator()
-                .multiply(other.denominator())
-                .compareTo(other.numerator().multiply(denominator()));
+        int high = Long.compare(Math.multiplyHigh(num, other.den), Math.multiplyHigh(other.num, den));
+        return high != 0 ? high : Long.compareUnsigned(num * other.den, other.num * den);
     }
 
     @Override
