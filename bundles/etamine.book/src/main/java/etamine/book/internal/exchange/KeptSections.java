@@ -56,14 +56,14 @@ public final class KeptSections implements Adoption, BookCheck {
             cardinality = ReferenceCardinality.MULTIPLE,
             policy = ReferencePolicy.DYNAMIC,
             policyOption = ReferencePolicyOption.GREEDY)
-    void come(ExchangeSection section) {
+    void addSection(ExchangeSection section) {
         sections.add(section);
         if (kept.has(section.name())) {
             later.schedule(this::settleLater, MOMENT, TimeUnit.MILLISECONDS);
         }
     }
 
-    void go(ExchangeSection section) {
+    void removeSection(ExchangeSection section) {
         sections.remove(section);
     }
 
