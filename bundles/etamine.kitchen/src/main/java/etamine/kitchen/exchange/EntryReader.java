@@ -7,6 +7,7 @@ import etamine.measures.UnitPrice;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -136,6 +137,30 @@ public final class EntryReader {
                 .orElse(Duration.ZERO);
     }
 
+    /** A day such as {@code 2026-11-27}. */
+    public Optional<LocalDate> date(String member) {
+        return read(member, text -> {
+            try {
+                return LocalDate.parse(text);
+            } catch (DateTimeException unreadable) {
+                throw new IllegalArgumentException("“" + text + "” is not a day; write one such as 2026-11-27.", unreadable);
+            }
+        });
+    }
+
+    /** A whole number of at least {@code least}, written as a number. */
+    public Optional<Integer> wholeFrom(String member, int least) {
+        JsonNode value = node.path(member);
+        if (value.isMissingNode() || value.isNull()) {
+            return Optional.empty();
+        }
+        if (!value.isIntegralNumber() || !value.canConvertToInt() || value.intValue() < least) {
+            trouble(member, "Write a whole number of at least " + least + " here.");
+            return Optional.empty();
+        }
+        return Optional.of(value.intValue());
+    }
+
     /** A constant of an enumeration, written in lower case. */
     public <E extends Enum<E>> Optional<E> choice(String member, Class<E> kind) {
         return read(member, text -> {
@@ -182,7 +207,8 @@ public final class EntryReader {
         return parts;
     }
 
-    private <T> Optional<T> read(String member, Function<String, T> reading) {
+    /** A member in a form of its own; {@code reading} throws {@link IllegalArgumentException} with a sentence. */
+    public <T> Optional<T> read(String member, Function<String, T> reading) {
         JsonNode value = node.path(member);
         if (value.isMissingNode() || value.isNull()) {
             return Optional.empty();
