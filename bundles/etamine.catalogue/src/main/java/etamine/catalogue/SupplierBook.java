@@ -1,0 +1,49 @@
+package etamine.catalogue;
+
+import etamine.base.Explanation;
+import etamine.base.Problem;
+import etamine.kitchen.supply.Delivery;
+import etamine.kitchen.supply.Offer;
+import etamine.kitchen.supply.Supplier;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.osgi.annotation.versioning.ProviderType;
+
+/**
+ * Suppliers and offers as somebody edits them. Thread-safe; each change is one transaction that can be undone, and
+ * throws {@link RefusedException} when it cannot be accepted.
+ */
+@ProviderType
+public interface SupplierBook {
+
+    /** All suppliers by id. */
+    Map<String, Supplier> suppliers();
+
+    /** All offers by their id, those that do not hold yet included. */
+    Map<String, Offer> offers();
+
+    /** The id an offer is kept under: supplier and article number, or supplier and item where it has no number. */
+    String idOf(Offer offer);
+
+    /** The next delivery of a supplier that can still be ordered, within four weeks from now. */
+    Optional<Delivery> next(String supplier);
+
+    /** How an offer's price comes about: pack, content, price per unit and breaks. */
+    Explanation explain(Offer offer);
+
+    /** What is doubtful about an offer. */
+    List<Problem> problems(Offer offer);
+
+    /** Saves a supplier, new or changed. */
+    void save(Supplier supplier);
+
+    /** Saves an offer, new or changed; {@code formerId} is what it was kept under before, empty when it is new. */
+    void save(Offer offer, String formerId);
+
+    /** Removes a supplier together with its offers. */
+    void removeSupplier(String id);
+
+    /** Removes an offer. */
+    void removeOffer(String id);
+}

@@ -1,0 +1,136 @@
+package etamine.catalogue.internal;
+
+import etamine.kitchen.house.Kitchen;
+import etamine.kitchen.item.Item;
+import etamine.kitchen.item.Items;
+import etamine.kitchen.supply.Catalogue;
+import etamine.kitchen.supply.Delivery;
+import etamine.kitchen.supply.Offer;
+import etamine.kitchen.supply.Supplier;
+import etamine.measures.Conversion;
+import etamine.measures.Money;
+import etamine.measures.Quantity;
+import etamine.measures.Ratio;
+import etamine.measures.Unit;
+import etamine.measures.UnitPrice;
+import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.Comparator;
+import java.util.Currency;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicy;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
+
+/** Suppliers and offers as the shelves have them now. */
+@Component(service = {Catalogue.class, LiveCatalogue.class})
+public final class LiveCatalogue implements Catalogue {
+    private final Shelves shelves;
+    private final Kitchen kitchen;
+
+    @Reference(
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    volatile @Nullable Items items;
+
+    /** Reads from the shelves of this module. */
+    @Activate
+    public LiveCatalogue(@Reference Shelves shelves, @Reference Kitchen kitchen) {
+        this.shelves = shelves;
+        this.kitchen = kitchen;
+    }
+
+    @Override
+    public Map<String, Supplier> suppliers() {
+        Currency currency = kitchen.house().currency();
+        Map<String, Supplier> suppliers = new TreeMap<>();
+        shelves.suppliers().forEach((id, form) -> suppliers.put(id, form.in(currency)));
+        return suppliers;
+    }
+
+    @Override
+    public List<Offer> offers(LocalDate on) {
+        return shelves.offers().values().stream().filter(offer -> holds(offer, on)).toList();
+    }
+
+    @Override
+    public List<Offer> offersFor(String item, LocalDate on) {
+        Optional<Item> known = item(item);
+        return shelves.offersOf(item).stream()
+                .filter(offer -> holds(offer, on))
+                .map(offer -> new Priced(offer, new PackContent(offer, known).unitPrice()))
+                .sorted(Priced.CHEAPEST_FIRST)
+                .map(Priced::offer)
+                .toList();
+    }
+
+    private record Priced(Offer offer, Optional<Ratio> unitPrice) {
+        static final Comparator<Priced> CHEAPEST_FIRST = Comparator.comparing(
+                        Priced::unitPrice, Comparator.comparing((Optional<Ratio> price) -> price.isEmpty()))
+                .thenComparing(priced -> priced.unitPrice().orElse(Ratio.ZERO))
+                .thenComparing(priced -> OfferForm.id(priced.offer()));
+    }
+
+    private static boolean holds(Offer offer, LocalDate on) {
+        return offer.from().map(from -> !from.isAfter(on)).orElse(true);
+    }
+
+    @Override
+    public Optional<Quantity> content(Offer offer) {
+        return of(offer).content() instanceof Conversion.Converted converted
+                ? Optional.of(converted.quantity())
+                : Optional.empty();
+    }
+
+    @Override
+    public Optional<Money> packPrice(Offer offer, long packs) {
+        Currency currency = kitchen.house().currency();
+        return of(offer).packPrice(packs).map(amount -> Money.of(amount, currency));
+    }
+
+    @Override
+    public List<Delivery> deliveries(String supplier, ZonedDateTime now, LocalDate until) {
+        return Optional.ofNullable(suppliers().get(supplier))
+                .map(known -> new DeliveryDays(kitchen.house().zone()).open(known, now, until))
+                .orElse(List.of());
+    }
+
+    PackContent of(Offer offer) {
+        return new PackContent(offer, item(offer.item()));
+    }
+
+    Optional<Item> item(String id) {
+        return items().flatMap(known -> known.find(id));
+    }
+
+    Optional<Items> items() {
+        return Optional.ofNullable(items);
+    }
+
+    String name(String item) {
+        return item(item).map(Item::name).orElse(item);
+    }
+
+    /** The price of one count unit of an offer's item, as people say it; empty when it cannot be reckoned. */
+    Optional<UnitPrice> unitPrice(Offer offer) {
+        return content(offer).flatMap(content -> packPrice(offer, 1)
+                .map(price -> new UnitPrice(price.amount(), content).in(spoken(offer, content.unit()))));
+    }
+
+    private Unit spoken(Offer offer, Unit reckoned) {
+        Unit counted = item(offer.item()).map(Item::countIn).orElse(reckoned);
+        return switch (reckoned.dimension()) {
+            case MASS -> counted.isLike(Unit.KG) && counted.system() != Unit.System.METRIC ? counted : Unit.KG;
+            case VOLUME -> counted.isLike(Unit.L) && counted.system() != Unit.System.METRIC ? counted : Unit.L;
+            default -> reckoned;
+        };
+    }
+}

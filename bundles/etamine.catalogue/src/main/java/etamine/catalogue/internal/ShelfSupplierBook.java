@@ -1,0 +1,163 @@
+package etamine.catalogue.internal;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import etamine.base.Explanation;
+import etamine.base.Problem;
+import etamine.catalogue.RefusedException;
+import etamine.catalogue.SupplierBook;
+import etamine.kitchen.exchange.EntryMerge;
+import etamine.kitchen.exchange.EntryReader;
+import etamine.kitchen.house.Kitchen;
+import etamine.kitchen.supply.Delivery;
+import etamine.kitchen.supply.Offer;
+import etamine.kitchen.supply.Supplier;
+import etamine.storage.Document;
+import etamine.storage.Transaction;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+
+/** Edits the shelves, each change over the members that are already there. */
+@Component
+public final class ShelfSupplierBook implements SupplierBook {
+    private static final int WEEKS_AHEAD = 4;
+
+    private final Shelves shelves;
+    private final LiveCatalogue catalogue;
+    private final Kitchen kitchen;
+
+    /** Edits what the catalogue shows. */
+    @Activate
+    public ShelfSupplierBook(
+            @Reference Shelves shelves, @Reference LiveCatalogue catalogue, @Reference Kitchen kitchen) {
+        this.shelves = shelves;
+        this.catalogue = catalogue;
+        this.kitchen = kitchen;
+    }
+
+    @Override
+    public Map<String, Supplier> suppliers() {
+        return catalogue.suppliers();
+    }
+
+    @Override
+    public Map<String, Offer> offers() {
+        return shelves.offers();
+    }
+
+    @Override
+    public String idOf(Offer offer) {
+        return OfferForm.id(offer);
+    }
+
+    @Override
+    public Optional<Delivery> next(String supplier) {
+        ZonedDateTime now = ZonedDateTime.now(kitchen.clock());
+        return catalogue.deliveries(supplier, now, kitchen.today().plusWeeks(WEEKS_AHEAD)).stream()
+                .findFirst();
+    }
+
+    @Override
+    public Explanation explain(Offer offer) {
+        return new OfferStory(offer, catalogue, kitchen.house().currency()).tell();
+    }
+
+    @Override
+    public List<Problem> problems(Offer offer) {
+        return OfferDoubts.of(offer, catalogue);
+    }
+
+    @Override
+    public void save(Supplier supplier) {
+        refuseId(supplier.id());
+        refuseIf(supplier.name().isBlank(), "Give the supplier a name.");
+        shelves.book().write("Save supplier " + supplier.name(), transaction -> {
+            ObjectNode stored = stored(transaction, Shelves.SUPPLIERS, supplier.id());
+            ObjectNode before = SupplierForm.read(new EntryReader(stored)).write(Members.empty());
+            ObjectNode after = SupplierForm.of(supplier).write(Members.empty());
+            return put(transaction, Shelves.SUPPLIERS, supplier.id(), merged(stored, before, after));
+        });
+    }
+
+    @Override
+    public void save(Offer offer, String formerId) {
+        String id = OfferForm.id(offer);
+        refuse(offer);
+        refuseIf(
+                !id.equals(formerId) && shelves.offers().containsKey(id),
+                "There is already an offer " + id + "; change that one or give this another article number.");
+        shelves.book().write("Save offer " + id, transaction -> {
+            ObjectNode stored = stored(transaction, Shelves.OFFERS, formerId);
+            ObjectNode before = OfferForm.write(OfferForm.read(new EntryReader(stored)), Members.empty());
+            ObjectNode after = OfferForm.write(offer, Members.empty());
+            if (!formerId.isEmpty() && !formerId.equals(id)) {
+                transaction.remove(Shelves.OFFERS, formerId, Document.ANY);
+            }
+            return put(transaction, Shelves.OFFERS, id, merged(stored, before, after));
+        });
+    }
+
+    private void refuse(Offer offer) {
+        refuseIf(
+                !shelves.suppliers().containsKey(offer.supplier()),
+                "There is no supplier “" + offer.supplier() + "”; add it first.");
+        refuseIf(offer.item().isBlank(), "Say which item the offer is for.");
+        refuseIf(
+                catalogue.items().isPresent() && catalogue.item(offer.item()).isEmpty(),
+                "There is no item “" + offer.item() + "”; add it to the ingredients first.");
+        refuseIf(offer.amount().signum() < 0, "A price cannot be negative.");
+    }
+
+    @Override
+    public void removeSupplier(String id) {
+        shelves.book().write("Remove supplier " + id, transaction -> {
+            shelves.offers().forEach((offerId, offer) -> {
+                if (offer.supplier().equals(id)) {
+                    transaction.remove(Shelves.OFFERS, offerId, Document.ANY);
+                }
+            });
+            transaction.remove(Shelves.SUPPLIERS, id, Document.ANY);
+            return id;
+        });
+    }
+
+    @Override
+    public void removeOffer(String id) {
+        shelves.book().write("Remove offer " + id, transaction -> {
+            transaction.remove(Shelves.OFFERS, id, Document.ANY);
+            return id;
+        });
+    }
+
+    private static long put(Transaction transaction, String shelf, String id, ObjectNode json) {
+        return transaction.save(shelf, id, Document.ANY, json.toString());
+    }
+
+    private static ObjectNode merged(ObjectNode stored, ObjectNode before, ObjectNode after) {
+        return stored.isEmpty() ? after : EntryMerge.apply(stored, before, after);
+    }
+
+    private static ObjectNode stored(Transaction transaction, String shelf, String id) {
+        return transaction
+                .get(shelf, id)
+                .filter(document -> !document.removed())
+                .map(document -> Members.parse(document.json()))
+                .orElseGet(Members::empty);
+    }
+
+    private static void refuseId(String id) {
+        refuseIf(
+                !id.matches("[\\p{L}\\p{N}][\\p{L}\\p{N}._-]{0,79}"),
+                "A supplier needs a short identifier of letters, digits and hyphens, such as dairy.");
+    }
+
+    private static void refuseIf(boolean refused, String why) {
+        if (refused) {
+            throw new RefusedException(why);
+        }
+    }
+}
