@@ -24,7 +24,7 @@ final class ComponentReport {
         this.type = type;
     }
 
-    /** One line for each component that is not running; empty when all are. */
+    /** One line for each component that is not running. */
     static List<String> of(BundleContext context) {
         ServiceReference<?> reference = context.getServiceReference(RUNTIME);
         if (reference == null) {
@@ -49,7 +49,7 @@ final class ComponentReport {
                 add(lines, description, configuration);
             }
         }
-        return lines;
+        return lines.isEmpty() ? List.of("  No component of the chosen features offers it.") : lines;
     }
 
     private void add(List<String> lines, Object description, Object configuration) throws ReflectiveOperationException {
@@ -68,6 +68,14 @@ final class ComponentReport {
         for (int i = 0; i < Array.getLength(missing); i++) {
             lines.add("  " + name + " waits for " + field(Array.get(missing, i), "name"));
         }
+    }
+
+    private static String innermost(String trace) {
+        List<String> lines = trace.lines().toList();
+        return lines.stream()
+                .filter(line -> line.startsWith("Caused by: "))
+                .reduce((first, last) -> last)
+                .orElseGet(() -> lines.isEmpty() ? "no reason given" : lines.get(0));
     }
 
     private static Object field(Object dto, String name) throws ReflectiveOperationException {

@@ -59,6 +59,6 @@ final class MainCall {
 
     private StartException notReady(String how) {
         String report = String.join(System.lineSeparator(), ComponentReport.of(context));
-        return new StartException("The " + mode + ' ' + how + '.' + (report.isEmpty() ? "" : '\n' + report));
+        return new StartException("The " + mode + ' ' + how + '.' + System.lineSeparator() + report);
     }
 }

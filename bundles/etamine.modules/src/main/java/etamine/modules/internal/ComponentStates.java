@@ -20,6 +20,8 @@ import org.osgi.service.component.runtime.dto.UnsatisfiedReferenceDTO;
 
 /** What the components of all bundles wait for, taken at one moment. */
 final class ComponentStates {
+    private static final String CAUSE = "Caused by: ";
+
     private final ServiceComponentRuntime runtime;
     private final Collection<ComponentDescriptionDTO> all;
 
@@ -33,7 +35,7 @@ final class ComponentStates {
         return descriptions(bundle)
                 .flatMap(this::configurations)
                 .filter(each -> each.state == ComponentConfigurationDTO.FAILED_ACTIVATION)
-                .map(each -> firstLine(each.failure))
+                .map(each -> innermost(each.failure))
                 .findFirst();
     }
 
@@ -112,7 +114,13 @@ final class ComponentStates {
         return reference.cardinality.startsWith("1");
     }
 
-    private static String firstLine(String failure) {
-        return failure.lines().findFirst().orElse("it gave no reason");
+    /** The runtime gives a whole stack trace; its last cause is where the fault is. */
+    private static String innermost(String trace) {
+        List<String> lines = trace.lines().toList();
+        return lines.stream()
+                .filter(line -> line.startsWith(CAUSE))
+                .reduce((first, last) -> last)
+                .map(line -> line.substring(CAUSE.length()))
+                .orElseGet(() -> lines.isEmpty() ? "it gave no reason" : lines.get(0));
     }
 }

@@ -1,0 +1,4 @@
+package etamine.modules.internal;
+
+/** A component that does nothing. */
+public class QuietComponent {}
