@@ -1,0 +1,4 @@
+@NullMarked
+package etamine.ingredients.internal;
+
+import org.jspecify.annotations.NullMarked;

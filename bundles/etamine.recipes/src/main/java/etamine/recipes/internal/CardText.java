@@ -1,0 +1,145 @@
+package etamine.recipes.internal;
+
+import etamine.base.verb.TextTable;
+import etamine.kitchen.house.Kitchen;
+import etamine.kitchen.recipe.Make;
+import etamine.kitchen.recipe.Recipe;
+import etamine.kitchen.recipe.Step;
+import etamine.kitchen.recipe.Use;
+import etamine.measures.MeasureStyle;
+import etamine.measures.Quantity;
+import etamine.measures.QuantityText;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicy;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
+
+/** Recipes as lines of text, in the units of the house. */
+@Component(service = CardText.class)
+public final class CardText {
+    private final KnownItems known;
+    private final MadeItems made;
+    private volatile @Nullable Kitchen kitchen;
+
+    /** Cards that name those items. */
+    @Activate
+    public CardText(@Reference KnownItems known, @Reference MadeItems made) {
+        this.known = known;
+        this.made = made;
+    }
+
+    @Reference(
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    void bindKitchen(Kitchen found) {
+        kitchen = found;
+    }
+
+    void unbindKitchen(Kitchen gone) {
+        if (kitchen == gone) {
+            kitchen = null;
+        }
+    }
+
+    String quantity(Quantity quantity) {
+        Kitchen house = kitchen;
+        return QuantityText.format(
+                quantity, house == null ? MeasureStyle.METRIC : house.house().measures());
+    }
+
+    /** What goes in and what comes out. */
+    List<String> amounts(Recipe recipe) {
+        ItemView items = ItemView.of(known, made);
+        List<String> lines = new ArrayList<>();
+        TextTable uses = new TextTable(">uses", "", "prepared", "basis");
+        for (Use use : recipe.uses()) {
+            uses.row(quantity(use.quantity()), items.name(use.item()), use.as().orElse(""), use.basis().name());
+        }
+        lines.addAll(uses.lines());
+        TextTable makes = new TextTable(">makes", "", "credited at");
+        for (Make make : recipe.makes()) {
+            makes.row(
+                    quantity(make.quantity()),
+                    items.name(make.item()),
+                    make.credit().map(Object::toString).orElse(""));
+        }
+        lines.add("");
+        lines.addAll(makes.lines());
+        return lines;
+    }
+
+    /** The whole card. */
+    List<String> card(Recipe recipe) {
+        List<String> lines = new ArrayList<>();
+        lines.add(recipe.name() + " (" + RecipeForm.word(recipe.kind()) + ")");
+        recipe.portion().ifPresent(portion -> lines.add("Portion " + quantity(portion)));
+        recipe.keeps().ifPresent(keeps ->
+                lines.add("Keeps " + keeps.getDays() + " days by this kitchen's own figure; local rules decide."));
+        lines.add(recipe.tested() == 0 ? "Not tested yet" : "Tested " + recipe.tested() + " times");
+        lines.add("");
+        lines.addAll(amounts(recipe));
+        if (!recipe.steps().isEmpty()) {
+            lines.add("");
+            recipe.steps().forEach(step -> lines.add(step(step)));
+        }
+        if (!recipe.notes().isEmpty()) {
+            lines.add("");
+            recipe.notes().lines().forEach(lines::add);
+        }
+        return lines;
+    }
+
+    private static String step(Step step) {
+        List<String> facts = new ArrayList<>();
+        if (!step.hands().isZero()) {
+            facts.add(minutes(step.hands()) + " hands");
+        }
+        if (!step.unattended().isZero()) {
+            facts.add(minutes(step.unattended()) + " by itself");
+        }
+        if (!step.equipment().isEmpty()) {
+            facts.add(step.equipment());
+        }
+        return step.id() + ". " + step.text() + (facts.isEmpty() ? "" : " [" + String.join(", ", facts) + "]");
+    }
+
+    private static String minutes(Duration duration) {
+        return duration.toMinutes() + " min";
+    }
+
+    /** The lines of a recipe for machines, exact. */
+    static Map<String, Object> json(Recipe recipe) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("uses", recipe.uses().stream().map(CardText::json).toList());
+        json.put("makes", recipe.makes().stream().map(CardText::json).toList());
+        return json;
+    }
+
+    private static Map<String, Object> json(Use use) {
+        Map<String, Object> line = new LinkedHashMap<>();
+        line.put("item", use.item());
+        line.put("quantity", use.quantity().toString());
+        use.as().ifPresent(as -> line.put("as", as));
+        line.put("basis", use.basis().name());
+        return line;
+    }
+
+    private static Map<String, Object> json(Make make) {
+        Map<String, Object> line = new LinkedHashMap<>();
+        line.put("item", make.item());
+        line.put("quantity", make.quantity().toString());
+        make.credit().ifPresent(credit -> line.put(
+                "credit",
+                Map.of("amount", credit.amount().toPlainString(), "per", credit.per().toString())));
+        return line;
+    }
+}

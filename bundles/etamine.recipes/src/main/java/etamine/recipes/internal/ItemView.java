@@ -1,0 +1,67 @@
+package etamine.recipes.internal;
+
+import etamine.kitchen.item.Item;
+import etamine.kitchen.item.Items;
+import etamine.measures.Equivalence;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * The items as one recipe check or explosion sees them.
+ *
+ * @param lookup finds an item
+ * @param complete whether there is an ingredient list, so that an item not found does not exist
+ */
+record ItemView(Function<String, Optional<Item>> lookup, boolean complete) {
+
+    /** The items of the open book. */
+    static ItemView of(KnownItems known, MadeItems made) {
+        Optional<Items> items = known.items();
+        Map<String, Item> own = made.items();
+        return new ItemView(
+                id -> items.flatMap(all -> all.find(id)).or(() -> Optional.ofNullable(own.get(id))), items.isPresent());
+    }
+
+    /** The same items if the recipes were those of that graph. */
+    ItemView with(RecipeGraph graph, Map<String, Item> listed) {
+        Map<String, Item> made = MadeThings.of(graph, listed);
+        return new ItemView(
+                id -> {
+                    Item own = listed.get(id);
+                    Item fresh = made.get(id);
+                    if (own != null) {
+                        return Optional.of(fresh == null ? own : join(own, fresh));
+                    }
+                    return fresh != null ? Optional.of(fresh) : find(id).filter(item -> !item.made());
+                },
+                complete);
+    }
+
+    Optional<Item> find(String id) {
+        return lookup.apply(id);
+    }
+
+    String name(String id) {
+        return find(id).map(Item::name).orElse(id);
+    }
+
+    private static Item join(Item own, Item made) {
+        List<Equivalence> measures = new ArrayList<>(own.measures());
+        made.measures().stream().filter(measure -> !measures.contains(measure)).forEach(measures::add);
+        return new Item(
+                own.id(),
+                own.name(),
+                own.group(),
+                true,
+                own.storage(),
+                own.keeps(),
+                own.countIn(),
+                measures,
+                own.preparations(),
+                own.allergens(),
+                own.writtenPrice());
+    }
+}

@@ -1,0 +1,153 @@
+package etamine.recipes.internal;
+
+import etamine.kitchen.recipe.Make;
+import etamine.kitchen.recipe.Recipe;
+import etamine.kitchen.recipe.Use;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** The recipes of one moment and what they make of one another. Immutable. */
+final class RecipeGraph {
+    private final Map<String, Recipe> recipes;
+    private final Map<String, List<Recipe>> makers = new HashMap<>();
+    private final Map<String, List<Recipe>> users = new HashMap<>();
+    private final List<Recipe> order = new ArrayList<>();
+    private final Set<String> looped = new LinkedHashSet<>();
+
+    private RecipeGraph(Map<String, Recipe> recipes) {
+        this.recipes = recipes;
+    }
+
+    /** The graph of these recipes; a map sorted by id keeps its order. */
+    static RecipeGraph of(Map<String, Recipe> recipes) {
+        RecipeGraph graph = new RecipeGraph(Collections.unmodifiableMap(new TreeMap<>(recipes)));
+        graph.index();
+        graph.sort();
+        return graph;
+    }
+
+    private void index() {
+        for (Recipe recipe : recipes.values()) {
+            for (Make make : recipe.makes()) {
+                put(makers, make.item(), recipe);
+            }
+            for (Use use : recipe.uses()) {
+                put(users, use.item(), recipe);
+            }
+        }
+    }
+
+    private static void put(Map<String, List<Recipe>> index, String item, Recipe recipe) {
+        List<Recipe> list = index.computeIfAbsent(item, key -> new ArrayList<>(1));
+        if (list.isEmpty() || list.get(list.size() - 1) != recipe) {
+            list.add(recipe);
+        }
+    }
+
+    /** Takes recipes whose makers are all taken, until only those in or behind a loop are left. */
+    private void sort() {
+        Map<String, Integer> waiting = new HashMap<>();
+        Deque<Recipe> ready = new ArrayDeque<>();
+        for (Recipe recipe : recipes.values()) {
+            int before = needs(recipe).size();
+            waiting.put(recipe.id(), before);
+            if (before == 0) {
+                ready.add(recipe);
+            }
+        }
+        while (!ready.isEmpty()) {
+            Recipe recipe = ready.remove();
+            order.add(recipe);
+            for (Recipe user : usersOfAnythingMadeBy(recipe)) {
+                if (waiting.merge(user.id(), -1, Integer::sum) == 0) {
+                    ready.add(user);
+                }
+            }
+        }
+        recipes.values().stream()
+                .filter(recipe -> waiting.getOrDefault(recipe.id(), 0) > 0)
+                .forEach(recipe -> {
+                    looped.add(recipe.id());
+                    order.add(recipe);
+                });
+    }
+
+    private Collection<Recipe> usersOfAnythingMadeBy(Recipe recipe) {
+        Map<String, Recipe> all = new LinkedHashMap<>();
+        recipe.makes().forEach(make -> usersOf(make.item()).forEach(user -> all.put(user.id(), user)));
+        return all.values();
+    }
+
+    /** The recipes that make anything a recipe uses. */
+    private Collection<Recipe> needs(Recipe recipe) {
+        Map<String, Recipe> all = new LinkedHashMap<>();
+        recipe.uses().forEach(use -> makersOf(use.item()).forEach(maker -> all.put(maker.id(), maker)));
+        return all.values();
+    }
+
+    Map<String, Recipe> recipes() {
+        return recipes;
+    }
+
+    List<Recipe> inOrder() {
+        return Collections.unmodifiableList(order);
+    }
+
+    Optional<Recipe> maker(String item) {
+        List<Recipe> candidates = makers.getOrDefault(item, List.of());
+        return candidates.stream()
+                .filter(recipe -> recipe.id().equals(item))
+                .findFirst()
+                .or(() -> candidates.stream().findFirst());
+    }
+
+    List<Recipe> makersOf(String item) {
+        return Collections.unmodifiableList(makers.getOrDefault(item, List.of()));
+    }
+
+    List<Recipe> usersOf(String item) {
+        return Collections.unmodifiableList(users.getOrDefault(item, List.of()));
+    }
+
+    /** The shortest way from a recipe through what it needs back to itself; empty when it is in no loop. */
+    Optional<List<Recipe>> loopThrough(String id) {
+        if (!looped.contains(id)) {
+            return Optional.empty();
+        }
+        Recipe start = recipes.get(id);
+        Map<String, Recipe> cameFrom = new HashMap<>();
+        Deque<Recipe> open = new ArrayDeque<>(List.of(start));
+        while (!open.isEmpty()) {
+            Recipe recipe = open.remove();
+            for (Recipe needed : needs(recipe)) {
+                if (needed == start) {
+                    return Optional.of(way(start, recipe, cameFrom));
+                }
+                if (looped.contains(needed.id()) && cameFrom.putIfAbsent(needed.id(), recipe) == null) {
+                    open.add(needed);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static List<Recipe> way(Recipe start, Recipe last, Map<String, Recipe> cameFrom) {
+        Deque<Recipe> way = new ArrayDeque<>(List.of(start));
+        for (Recipe at = last; at != start; at = cameFrom.get(at.id())) {
+            way.addFirst(at);
+        }
+        way.addFirst(start);
+        return List.copyOf(way);
+    }
+}

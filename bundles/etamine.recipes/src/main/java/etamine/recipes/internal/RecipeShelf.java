@@ -1,0 +1,67 @@
+package etamine.recipes.internal;
+
+import etamine.kitchen.recipe.Recipe;
+import etamine.storage.Book;
+import etamine.storage.LiveShelf;
+import etamine.storage.ModuleFormat;
+import java.util.List;
+import java.util.Map;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Deactivate;
+import org.osgi.service.component.annotations.Reference;
+
+/** The shelf of recipes and its graph, which is built anew only when a recipe has changed. Thread-safe. */
+@Component(service = RecipeShelf.class)
+public final class RecipeShelf {
+    static final String NAME = "recipes";
+    static final String MODULE = "etamine.recipes";
+
+    private final Book book;
+    private final RecipeForm form = new RecipeForm();
+    private final LiveShelf<Recipe> shelf;
+    private volatile Built built;
+
+    private record Built(Map<String, Recipe> from, RecipeGraph graph) {}
+
+    /** Opens the shelf of that book. */
+    @Activate
+    public RecipeShelf(@Reference Book book) {
+        this.book = book;
+        book.prepare(new ModuleFormat(MODULE, 1, List.of(), List.of()));
+        shelf = new LiveShelf<>(book, NAME, form);
+        built = new Built(shelf.values(), RecipeGraph.of(shelf.values()));
+    }
+
+    @Deactivate
+    void close() {
+        shelf.close();
+    }
+
+    Book book() {
+        return book;
+    }
+
+    RecipeForm form() {
+        return form;
+    }
+
+    long revision(String id) {
+        return shelf.revision(id);
+    }
+
+    Map<String, String> unreadable() {
+        return shelf.unreadable();
+    }
+
+    /** The graph of the recipes as they are; the same one as long as they are the same. */
+    RecipeGraph graph() {
+        Built now = built;
+        Map<String, Recipe> from = shelf.values();
+        if (now.from != from) {
+            now = new Built(from, RecipeGraph.of(from));
+            built = now;
+        }
+        return now.graph;
+    }
+}

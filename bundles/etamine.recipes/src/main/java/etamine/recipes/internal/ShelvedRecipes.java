@@ -1,0 +1,175 @@
+package etamine.recipes.internal;
+
+import etamine.base.Problem;
+import etamine.kitchen.item.Item;
+import etamine.kitchen.item.Items;
+import etamine.kitchen.recipe.Kind;
+import etamine.kitchen.recipe.Make;
+import etamine.kitchen.recipe.Recipe;
+import etamine.measures.Quantity;
+import etamine.measures.Unit;
+import etamine.recipes.Change;
+import etamine.recipes.RecipeBook;
+import etamine.storage.BookException;
+import etamine.storage.Document;
+import etamine.storage.Transaction;
+import java.text.Normalizer;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+
+/** The recipes as documents on a shelf of the book. */
+@Component
+public final class ShelvedRecipes implements RecipeBook {
+    private static final int NAMED_USES = 10;
+
+    private final RecipeShelf shelf;
+    private final KnownItems known;
+    private final MadeItems made;
+
+    /** The recipes on that shelf. */
+    @Activate
+    public ShelvedRecipes(@Reference RecipeShelf shelf, @Reference KnownItems known, @Reference MadeItems made) {
+        this.shelf = shelf;
+        this.known = known;
+        this.made = made;
+    }
+
+    @Override
+    public long revision(String id) {
+        return shelf.revision(id);
+    }
+
+    @Override
+    public List<Problem> problems(Recipe recipe) {
+        return findings(recipe).stream()
+                .map(finding -> finding.problem(recipe.id()))
+                .toList();
+    }
+
+    private List<Finding> findings(Recipe recipe) {
+        RecipeGraph graph = shelf.graph();
+        ItemView items = ItemView.of(known, made);
+        if (!recipe.equals(graph.recipes().get(recipe.id()))) {
+            Map<String, Recipe> changed = new TreeMap<>(graph.recipes());
+            changed.put(recipe.id(), recipe);
+            graph = RecipeGraph.of(changed);
+            items = items.with(graph, listed());
+        }
+        return RecipeRules.of(recipe, graph, items, LinePointers.of(recipe));
+    }
+
+    @Override
+    public Change save(Recipe recipe, long expected) {
+        List<Problem> senseless = findings(recipe).stream()
+                .filter(finding -> finding.grade() == Finding.Grade.SENSELESS)
+                .map(finding -> finding.problem(recipe.id()))
+                .toList();
+        if (!senseless.isEmpty()) {
+            return new Change.Refused(senseless);
+        }
+        String label = ChangeLabel.of(find(recipe.id()), recipe);
+        long revision = shelf.book().write(label, transaction -> write(transaction, recipe, expected));
+        return new Change.Done(recipe.id(), revision);
+    }
+
+    private long write(Transaction transaction, Recipe recipe, long expected) {
+        Optional<Document> stored = transaction.get(RecipeShelf.NAME, recipe.id());
+        String json = stored.map(document -> shelf.form().rewrite(document.json(), recipe))
+                .orElseGet(() -> shelf.form().write(recipe));
+        return transaction.save(RecipeShelf.NAME, recipe.id(), expected, json);
+    }
+
+    @Override
+    public Change remove(String id) {
+        Recipe recipe = known(id);
+        List<Recipe> users = usersOfWhatOnlyItMakes(recipe);
+        if (!users.isEmpty()) {
+            return new Change.Refused(
+                    List.of(Problem.error("in-use", RecipeShelf.NAME + "/" + id, inUse(recipe, users))));
+        }
+        long revision = revision(id);
+        shelf.book().write("Remove " + recipe.name(), transaction -> {
+            transaction.remove(RecipeShelf.NAME, id, revision);
+            return revision;
+        });
+        return new Change.Done(id, 0);
+    }
+
+    private List<Recipe> usersOfWhatOnlyItMakes(Recipe recipe) {
+        RecipeGraph graph = shelf.graph();
+        Map<String, Item> listed = listed();
+        return recipe.makes().stream()
+                .map(Make::item)
+                .filter(item -> graph.makersOf(item).size() == 1 && !listed.containsKey(item))
+                .flatMap(item -> graph.usersOf(item).stream())
+                .filter(user -> user != recipe)
+                .distinct()
+                .toList();
+    }
+
+    private Map<String, Item> listed() {
+        return known.items().map(Items::listed).orElseGet(Map::of);
+    }
+
+    private static String inUse(Recipe recipe, List<Recipe> users) {
+        String named = users.stream().limit(NAMED_USES).map(Recipe::name).collect(Collectors.joining(", "));
+        String more = users.size() > NAMED_USES ? " and " + (users.size() - NAMED_USES) + " more" : "";
+        return "What " + recipe.name() + " makes is used in " + named + more + ". Take it out of there first.";
+    }
+
+    @Override
+    public Change copy(String id, String name) {
+        Recipe original = known(id);
+        String fresh = freshId(name);
+        List<Make> makes = original.makes().stream()
+                .map(make -> make.item().equals(id) ? new Make(fresh, make.quantity(), make.credit()) : make)
+                .toList();
+        return save(
+                new Recipe(
+                        fresh, name, original.kind(), original.uses(), makes, original.portion(), original.keeps(), 0,
+                        original.steps(), original.menu(), original.notes()),
+                0);
+    }
+
+    @Override
+    public Recipe start(String name, Kind kind) {
+        String id = freshId(name);
+        Quantity gives = kind == Kind.PLATE || kind == Kind.DRINK
+                ? Quantity.of(1, Unit.PORTION)
+                : Quantity.of(1, Unit.KG);
+        return new Recipe(
+                id, name, kind, List.of(), List.of(new Make(id, gives, Optional.empty())), Optional.empty(),
+                Optional.empty(), 0, List.of(), Optional.empty(), "");
+    }
+
+    private Optional<Recipe> find(String id) {
+        return Optional.ofNullable(shelf.graph().recipes().get(id));
+    }
+
+    private Recipe known(String id) {
+        return find(id).orElseThrow(() ->
+                new BookException(BookException.Reason.MISSING, "There is no recipe “" + id + "” any more."));
+    }
+
+    /** An identifier that neither a recipe nor an item has. */
+    private String freshId(String name) {
+        String plain = Normalizer.normalize(name.toLowerCase(Locale.ROOT), Normalizer.Form.NFD)
+                .replaceAll("\\p{M}+", "")
+                .replaceAll("[^\\p{L}\\p{N}]+", "-")
+                .replaceAll("^-|-$", "");
+        String base = plain.isEmpty() ? "recipe" : plain.substring(0, Math.min(60, plain.length()));
+        ItemView items = ItemView.of(known, made);
+        String id = base;
+        for (int i = 2; find(id).isPresent() || shelf.unreadable().containsKey(id) || items.find(id).isPresent(); i++) {
+            id = base + "-" + i;
+        }
+        return id;
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package etamine.recipes.internal;
+
+import org.jspecify.annotations.NullMarked;
