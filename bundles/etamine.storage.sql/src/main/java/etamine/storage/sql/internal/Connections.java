@@ -6,6 +6,7 @@ import java.lang.System.Logger;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Deque;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedDeque;
 
 /** One connection that writes and as many that read as there are readers at a time, so that reads never wait. */
@@ -16,8 +17,8 @@ final class Connections {
     private final String location;
     private final Dialect dialect;
     private final Opener opener;
-    private final Session writer;
     private final Deque<Session> idle = new ConcurrentLinkedDeque<>();
+    private Optional<Session> writer = Optional.empty();
     private volatile boolean closed;
 
     /** Opens a connection. */
@@ -36,16 +37,23 @@ final class Connections {
         T on(Session session) throws SQLException;
     }
 
-    /** Opens the connection that writes, or that stands for it in a book that may only be read. */
+    /** Opens the connection that writes, which first takes over what a program that ended early left behind. */
     Connections(String location, Dialect dialect, Opener opener) {
         this.location = location;
         this.dialect = dialect;
         this.opener = opener;
         try {
-            this.writer = new Session(opener.open(true));
+            writer();
         } catch (SQLException problem) {
             throw dialect.problem(problem, location);
         }
+    }
+
+    private Session writer() throws SQLException {
+        if (writer.isEmpty()) {
+            writer = Optional.of(new Session(opener.open(true)));
+        }
+        return writer.get();
     }
 
     <T> T read(Act<T> act) {
@@ -53,10 +61,13 @@ final class Connections {
         try {
             Session known = idle.poll();
             Session session = known != null ? known : new Session(opener.open(false));
+            boolean sound = false;
             try {
-                return act.on(session);
+                T result = act.on(session);
+                sound = true;
+                return result;
             } finally {
-                giveBack(session);
+                giveBack(session, sound);
             }
         } catch (SQLException problem) {
             requireOpen();
@@ -64,36 +75,30 @@ final class Connections {
         }
     }
 
-    /** Runs {@code act} in one durable transaction, or leaves nothing of it. One thread at a time. */
+    /**
+     * Runs {@code act} in one durable transaction, or leaves nothing of it. One thread at a time. After a failure the
+     * connection is given up, which takes back what it did whatever state the database left it in.
+     */
     void write(Act<Void> act) {
         requireOpen();
+        boolean sound = false;
         try {
-            writer.connection().setAutoCommit(false);
-            act.on(writer);
-            writer.connection().commit();
+            Session session = writer();
+            session.run(dialect.begin());
+            act.on(session);
+            session.run("commit");
+            sound = true;
         } catch (SQLException problem) {
             throw dialect.problem(problem, location);
         } finally {
-            endTransaction();
+            if (!sound) {
+                closeWriter();
+            }
         }
     }
 
-    /** Takes back what was not committed; SQLite may have done so itself, and then says that there is nothing. */
-    private void endTransaction() {
-        try {
-            writer.connection().rollback();
-        } catch (SQLException alreadyEnded) {
-            LOG.log(Logger.Level.DEBUG, "Nothing to roll back in " + location, alreadyEnded);
-        }
-        try {
-            writer.connection().setAutoCommit(true);
-        } catch (SQLException problem) {
-            LOG.log(Logger.Level.WARNING, "The transaction in " + location + " could not be ended", problem);
-        }
-    }
-
-    private void giveBack(Session session) {
-        if (closed || idle.size() >= KEPT_IDLE) {
+    private void giveBack(Session session, boolean sound) {
+        if (!sound || closed || idle.size() >= KEPT_IDLE) {
             close(session);
             return;
         }
@@ -109,10 +114,21 @@ final class Connections {
         }
     }
 
+    /** Closes the writing connection last, because only that one can leave the book in a single file. */
     void close() {
         closed = true;
         closeIdle();
-        close(writer);
+        try {
+            writer();
+        } catch (SQLException problem) {
+            LOG.log(Logger.Level.WARNING, location + " could not be tidied up", problem);
+        }
+        closeWriter();
+    }
+
+    private void closeWriter() {
+        writer.ifPresent(this::close);
+        writer = Optional.empty();
     }
 
     private void closeIdle() {

@@ -17,6 +17,9 @@ interface Dialect {
     /** The column type of a primary key that numbers rows in the order of writing. */
     String counter();
 
+    /** Begins a transaction that will write. */
+    String begin();
+
     /** The columns of a table; empty if there is no such table. */
     Set<String> columns(Session session, String table) throws SQLException;
 

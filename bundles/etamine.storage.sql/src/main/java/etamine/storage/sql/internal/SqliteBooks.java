@@ -52,13 +52,12 @@ public final class SqliteBooks implements Books {
 
     private void make(Path file) throws SQLException {
         try (Session session = new Session(SqliteFile.writing(file))) {
-            session.connection().setAutoCommit(false);
+            session.run(dialect.begin());
             session.run("pragma application_id = " + FileKind.APPLICATION_ID);
             session.run("pragma user_version = " + Schema.FORMAT);
             new Schema(dialect).create(session);
             session.run("insert into meta (name, value) values ('created', ?)", clock.instant().toString());
-            session.connection().commit();
-            session.connection().setAutoCommit(true);
+            session.run("commit");
         }
     }
 

@@ -9,7 +9,6 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Optional;
 import org.sqlite.SQLiteConnection;
@@ -37,7 +36,7 @@ record SqliteCopy(Path target, Progress progress) {
     void of(Connections book) {
         book.read(session -> {
             provisionally(part -> {
-                copy(session.connection(), part);
+                copy(session, part);
                 check(part);
             });
             return true;
@@ -47,7 +46,7 @@ record SqliteCopy(Path target, Progress progress) {
     /** Copies a file that nobody has open. */
     void of(Path file) {
         provisionally(part -> {
-            try (Connection source = SqliteFile.unchanging(file)) {
+            try (Session source = new Session(SqliteFile.unchanging(file))) {
                 copy(source, part);
             }
             check(part);
@@ -82,10 +81,12 @@ record SqliteCopy(Path target, Progress progress) {
         }
     }
 
-    private void copy(Connection source, Path part) throws SQLException {
+    /** Copies what the source holds now; the transaction keeps later commits from starting the copy again. */
+    private void copy(Session source, Path part) throws SQLException {
         progress.at("Copying", 0);
-        DB database = source.unwrap(SQLiteConnection.class).getDatabase();
-        source.setAutoCommit(false);
+        DB database = source.connection().unwrap(SQLiteConnection.class).getDatabase();
+        source.run("begin");
+        source.first("select count(*) from meta", row -> row.getInt(1));
         try {
             int code = database.backup(
                     "main", part.toString(), (left, all) -> progress.at("Copying", COPYING * (all - left) / all));
@@ -93,8 +94,7 @@ record SqliteCopy(Path target, Progress progress) {
                 throw new SQLiteException("the copy stopped early", SQLiteErrorCode.getErrorCode(code));
             }
         } finally {
-            source.rollback();
-            source.setAutoCommit(true);
+            source.run("rollback");
         }
     }
 

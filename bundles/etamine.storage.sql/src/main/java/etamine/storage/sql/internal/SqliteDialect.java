@@ -28,6 +28,11 @@ final class SqliteDialect implements Dialect {
     }
 
     @Override
+    public String begin() {
+        return "begin immediate";
+    }
+
+    @Override
     public Set<String> columns(Session session, String table) throws SQLException {
         return Set.copyOf(session.list("select name from pragma_table_info(?)", row -> row.getString(1), table));
     }
