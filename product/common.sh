@@ -47,6 +47,46 @@ need_window_packages() {
     [ -z "$missing" ] || install_packages $missing
 }
 
+need_screen_packages() {
+    missing=$(missing_window_packages)
+    command -v Xvfb >/dev/null || missing="$missing xvfb"
+    command -v openbox >/dev/null || missing="$missing openbox"
+    # shellcheck disable=SC2086 # one word for each package
+    [ -z "$missing" ] || install_packages $missing
+}
+
+# Opens a virtual screen with a window manager; close_screen takes it away again.
+open_screen() {
+    need_screen_packages
+    mkdir -p "$target"
+    work=$(mktemp -d "$target/screen.XXXXXX")
+    screen=
+    manager=
+    trap close_screen EXIT
+    trap 'exit 130' INT TERM
+    Xvfb -displayfd 3 -screen 0 1440x960x24 -nolisten tcp 3>"$work/display" 2>"$work/screen.log" &
+    screen=$!
+    waited=0
+    until [ -s "$work/display" ]; do
+        [ "$waited" -lt 100 ] || fail "the virtual screen did not start: $(cat "$work/screen.log")"
+        waited=$((waited + 1))
+        sleep 0.1
+    done
+    DISPLAY=:$(cat "$work/display")
+    GDK_BACKEND=x11
+    NO_AT_BRIDGE=1
+    export DISPLAY GDK_BACKEND NO_AT_BRIDGE
+    unset WAYLAND_DISPLAY
+    openbox >"$work/manager.log" 2>&1 &
+    manager=$!
+}
+
+close_screen() {
+    [ -z "$manager" ] || kill "$manager" 2>/dev/null || true
+    [ -z "$screen" ] || kill "$screen" 2>/dev/null || true
+    rm -rf "$work"
+}
+
 need_build_tools() {
     command -v "$java" >/dev/null || fail "Java 17 or newer is needed: apt-get install openjdk-17-jdk-headless"
     command -v mvn >/dev/null || fail "Maven is needed to build: apt-get install maven"
@@ -127,6 +167,6 @@ run() {
     # The virtual machine's own remarks go to standard error: standard output may be JSON.
     ${replace:+exec} "$java" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms24m -Xshare:auto ${classes:+"$classes"} \
         ${first:+"$first"} -Xlog:disable -Xlog:all=error:stderr -Djava.awt.headless=true -Dfile.encoding=UTF-8 \
-        "-Detamine.app=$app" ${ETAMINE_FEATURES:+"-Detamine.features=$ETAMINE_FEATURES"} ${paint:+"-Detamine.paint.file=$paint"} \
+        "-Detamine.app=$app" ${ETAMINE_FEATURES:+"-Detamine.features=$ETAMINE_FEATURES"} ${ETAMINE_PAINT:+"-Detamine.paint.file=$ETAMINE_PAINT"} \
         -cp "$app/launcher/etamine.launcher.jar:$app/launcher/framework.jar" etamine.launcher.Launcher "$@"
 }
