@@ -24,6 +24,7 @@ public final class FormDialog extends Dialog {
     private Supplier<Optional<String>> check = Optional::empty;
     private Runnable accept = () -> {};
     private String acceptLabel = "OK";
+    private boolean closeOnly;
     private Optional<FormPane> form = Optional.empty();
     private Optional<Label> sentence = Optional.empty();
 
@@ -38,6 +39,13 @@ public final class FormDialog extends Dialog {
     /** Names the button that accepts by what it does, such as {@code Receive}. */
     public FormDialog button(String label) {
         acceptLabel = label;
+        return this;
+    }
+
+    /** Makes it something to look at, with a single button that closes it. */
+    public FormDialog closeOnly() {
+        acceptLabel = "Close";
+        closeOnly = true;
         return this;
     }
 
@@ -85,7 +93,9 @@ public final class FormDialog extends Dialog {
     @Override
     protected void createButtonsForButtonBar(Composite parent) {
         Spoken.id(createButton(parent, IDialogConstants.OK_ID, acceptLabel, true), "dialog:ok");
-        Spoken.id(createButton(parent, IDialogConstants.CANCEL_ID, "Cancel", false), "dialog:cancel");
+        if (!closeOnly) {
+            Spoken.id(createButton(parent, IDialogConstants.CANCEL_ID, "Cancel", false), "dialog:cancel");
+        }
     }
 
     @Override

@@ -1,0 +1,39 @@
+package etamine.shell.app.internal;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** The window's small pieces of language. */
+final class Sentences {
+    static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
+    private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern("EEE d, HH:mm", Locale.ENGLISH);
+
+    private Sentences() {}
+
+    /** What a failure says, or what it is when it says nothing. */
+    static String of(@Nullable Throwable failure) {
+        if (failure == null) {
+            return "no reason was given";
+        }
+        String message = failure.getMessage();
+        return message == null || message.isBlank() ? failure.getClass().getSimpleName() : message;
+    }
+
+    /** When something is due, as seen now: {@code in 2 h 10 min}, {@code 12 min ago}, {@code Fri 27, 22:00}. */
+    static String due(Instant due, Instant now, ZoneId zone) {
+        long minutes = Math.abs(Duration.between(now, due).toMinutes());
+        if (minutes >= 24 * 60) {
+            return DAY_AND_TIME.format(ZonedDateTime.ofInstant(due, zone));
+        }
+        String span = minutes < 60 ? minutes + " min" : minutes / 60 + " h " + minutes % 60 + " min";
+        if (minutes == 0) {
+            return "now";
+        }
+        return due.isAfter(now) ? "in " + span : span + " ago";
+    }
+}
