@@ -13,7 +13,7 @@ import java.util.Currency;
 import java.util.Locale;
 
 /** The house as a document, which is the section {@code kitchen} of the exchange form. */
-final class HouseForm implements Codec<House> {
+public final class HouseForm implements Codec<House> {
     /** The shelf, the section and the only document on the shelf. */
     static final String KITCHEN = "kitchen";
 
@@ -48,7 +48,8 @@ final class HouseForm implements Codec<House> {
                 .put("measures", house.measures().name().toLowerCase(Locale.ROOT));
     }
 
-    static Currency currency(String code) {
+    /** The currency of that code, or a sentence saying what to write. */
+    public static Currency currency(String code) {
         try {
             return Currency.getInstance(code);
         } catch (IllegalArgumentException e) {
@@ -57,7 +58,8 @@ final class HouseForm implements Codec<House> {
         }
     }
 
-    static ZoneId zone(String id) {
+    /** The zone of that name, or a sentence saying what to write. */
+    public static ZoneId zone(String id) {
         try {
             return ZoneId.of(id);
         } catch (DateTimeException e) {
@@ -66,7 +68,8 @@ final class HouseForm implements Codec<House> {
         }
     }
 
-    static MeasureStyle style(String name) {
+    /** The style of that name, or a sentence saying what to write. */
+    public static MeasureStyle style(String name) {
         try {
             return MeasureStyle.valueOf(name.toUpperCase(Locale.ROOT));
         } catch (IllegalArgumentException e) {

@@ -5,6 +5,9 @@ import etamine.storage.Book;
 import etamine.storage.BookException;
 import etamine.storage.BookSession;
 import etamine.storage.Books;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Dictionary;
 import java.util.Hashtable;
 import java.util.List;
@@ -50,6 +53,12 @@ public final class RegistrySession implements BookSession {
         this.context = context;
     }
 
+    RegistrySession(BundleContext context, Books shop, Adoption adoption) {
+        this(context);
+        this.shops = List.of(shop);
+        this.adoptions = List.of(adoption);
+    }
+
     @Override
     public synchronized Book open(String location) {
         return present(location, shop -> shop.open(location));
@@ -57,7 +66,10 @@ public final class RegistrySession implements BookSession {
 
     @Override
     public synchronized Book create(String location) {
-        return present(location, shop -> shop.create(location));
+        return present(location, shop -> {
+            makeFolder(location);
+            return shop.create(location);
+        });
     }
 
     @Override
@@ -90,6 +102,21 @@ public final class RegistrySession implements BookSession {
         opened = Optional.of(new Opened(book, context.registerService(Book.class, book, properties)));
         adoptions.forEach(Adoption::settle);
         return book;
+    }
+
+    private static void makeFolder(String location) {
+        if (location.startsWith("jdbc:")) {
+            return;
+        }
+        Path folder = Path.of(location).toAbsolutePath().getParent();
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new BookException(
+                    BookException.Reason.NO_ROOM,
+                    "The folder " + folder + " cannot be made (" + e.getMessage() + "); name a place you may write to.",
+                    e);
+        }
     }
 
     private static void unregister(ServiceRegistration<Book> registration) {

@@ -135,6 +135,18 @@ public final class BookExchange implements Exchange {
         return form;
     }
 
+    /** Whether it works on that book. */
+    boolean serves(Book other) {
+        return book == other || book.location().equals(other.location());
+    }
+
+    /** Whether the book has nothing but, perhaps, settings. */
+    boolean empty() {
+        ObjectNode form = dump();
+        form.remove(List.of("etamine", "kitchen"));
+        return form.isEmpty();
+    }
+
     private boolean isTheBook(Path file) {
         return file.toAbsolutePath().normalize().toString().equals(book.location());
     }

@@ -62,9 +62,13 @@ final class Judgement {
 
     private Set<Fault> compareWithSchemas() {
         Set<Fault> found = new LinkedHashSet<>();
-        owned.forEach((section, part) -> SectionSchema.of(section.schema())
-                .troubles(part.working())
-                .forEach(trouble -> found.add(part.fault(trouble.pointer(), trouble.problem()))));
+        owned.forEach((section, part) -> {
+            if (!part.gone()) {
+                SectionSchema.of(section.schema())
+                        .troubles(part.working())
+                        .forEach(trouble -> found.add(part.fault(trouble.pointer(), trouble.problem())));
+            }
+        });
         faults.addAll(found);
         return found;
     }
@@ -76,7 +80,8 @@ final class Judgement {
     private Set<Fault> examine() {
         FactBoard facts = FactBoard.of(installed);
         entries.clear();
-        owned.forEach((section, part) -> entries.put(section, section.read(part.working(), facts)));
+        owned.forEach(
+                (section, part) -> entries.put(section, part.gone() ? List.of() : section.read(part.working(), facts)));
         Set<Fault> found = new LinkedHashSet<>();
         entries.forEach((section, read) -> {
             Part part = owned.get(section);

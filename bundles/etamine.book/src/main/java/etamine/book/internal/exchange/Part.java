@@ -15,7 +15,8 @@ final class Part {
     private final String name;
     private final Path first;
     private final JsonNode original;
-    private JsonNode working;
+    private final JsonNode working;
+    private boolean gone;
     private final List<Place> places = new ArrayList<>();
 
     /**
@@ -58,7 +59,12 @@ final class Part {
         return original.isArray();
     }
 
-    /** The value without what was taken out; null when all of it was. */
+    /** Whether all of it was taken out. */
+    boolean gone() {
+        return gone;
+    }
+
+    /** The value without what was taken out. */
     JsonNode working() {
         return working;
     }
@@ -74,7 +80,7 @@ final class Part {
         if (working instanceof ArrayNode array && index >= 0 && index < array.size()) {
             array.set(index, NullNode.getInstance());
         } else {
-            working = NullNode.getInstance();
+            gone = true;
         }
     }
 

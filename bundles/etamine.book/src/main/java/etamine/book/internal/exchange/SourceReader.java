@@ -90,10 +90,6 @@ final class SourceReader {
             if (tree == null || tree.isMissingNode()) {
                 throw new RefusedFile("", "This file is empty; it needs at least {\"etamine\": \"1\"}.");
             }
-            if (parser.nextToken() != null) {
-                throw new RefusedFile(
-                        "", at(parser.currentLocation()) + "something follows the end; remove what comes after it.");
-            }
             return tree;
         } catch (JsonProcessingException e) {
             String pointer = parser.getParsingContext().pathAsPointer().toString();
@@ -113,6 +109,9 @@ final class SourceReader {
         }
         if (e instanceof JsonEOFException) {
             return "the file ends too early; close what was opened with a quote, { or [.";
+        }
+        if (said.startsWith("Trailing token")) {
+            return "something follows the end; remove what comes after it.";
         }
         if (said.startsWith("Duplicate field")) {
             return "the member " + said.replaceAll("^Duplicate field '(.*)'$", "\"$1\"")
