@@ -72,10 +72,11 @@ final class VolatileContent {
 
     void add(String ledger, LedgerEntry entry) {
         ledgers.computeIfAbsent(ledger, name -> new LinkedHashMap<>()).put(entry.id(), entry);
-        entry.reverses().ifPresent(id -> reversals
-                .computeIfAbsent(ledger, name -> new TreeMap<>())
-                .computeIfAbsent(id, reversed -> new ArrayList<>())
-                .add(entry));
+        entry.reverses()
+                .ifPresent(id -> reversals
+                        .computeIfAbsent(ledger, name -> new TreeMap<>())
+                        .computeIfAbsent(id, reversed -> new ArrayList<>())
+                        .add(entry));
     }
 
     void revision(long last) {

@@ -79,7 +79,8 @@ final class VolatileFile {
     }
 
     private static void writeShelves(VolatileContent content, DataOutputStream out) throws IOException {
-        for (Map.Entry<String, Map<String, List<Document>>> shelf : content.shelves().entrySet()) {
+        for (Map.Entry<String, Map<String, List<Document>>> shelf :
+                content.shelves().entrySet()) {
             for (List<Document> revisions : shelf.getValue().values()) {
                 for (Document document : revisions) {
                     out.writeBoolean(true);

@@ -32,9 +32,11 @@ record VolatileLedger(LedgerForm form, VolatileMedium medium) implements Ledger 
 
     @Override
     public List<LedgerEntry> entries(Selection selection) {
-        return medium.entries(form.name(), entries -> selected(entries, selection)
-                .sorted(Comparator.comparing(LedgerEntry::at))
-                .toList());
+        return medium.entries(
+                form.name(),
+                entries -> selected(entries, selection)
+                        .sorted(Comparator.comparing(LedgerEntry::at))
+                        .toList());
     }
 
     @Override
@@ -54,7 +56,8 @@ record VolatileLedger(LedgerForm form, VolatileMedium medium) implements Ledger 
 
     private static boolean matches(LedgerEntry entry, Selection selection) {
         return selection.equal().entrySet().stream()
-                        .allMatch(wanted -> wanted.getValue().equals(entry.keys().get(wanted.getKey())))
+                        .allMatch(
+                                wanted -> wanted.getValue().equals(entry.keys().get(wanted.getKey())))
                 && selection.from().filter(entry.at()::isBefore).isEmpty()
                 && selection.until().map(entry.at()::isBefore).orElse(true);
     }
@@ -84,8 +87,9 @@ record VolatileLedger(LedgerForm form, VolatileMedium medium) implements Ledger 
 
     private Sum add(Sum one, Sum other) {
         Map<String, Long> measures = new LinkedHashMap<>();
-        form.measures().forEach(name -> measures.put(
-                name, exactly(one.measures().get(name), other.measures().get(name))));
+        form.measures()
+                .forEach(name -> measures.put(
+                        name, exactly(one.measures().get(name), other.measures().get(name))));
         return new Sum(one.keys(), measures, one.entries() + other.entries());
     }
 

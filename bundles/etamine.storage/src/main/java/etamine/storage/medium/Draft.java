@@ -82,7 +82,8 @@ final class Draft implements Transaction {
     /** All changes as the commit they make; empty if nothing changed. */
     Optional<Commit> toCommit(long revision) {
         Commit commit = new Commit(revision, at, label, edits.changes(), postings.all());
-        return Optional.of(commit).filter(made -> !made.documents().isEmpty() || !made.entries().isEmpty());
+        return Optional.of(commit)
+                .filter(made -> !made.documents().isEmpty() || !made.entries().isEmpty());
     }
 
     private long put(String shelf, String id, String json) {
@@ -109,8 +110,8 @@ final class Draft implements Transaction {
         if (expected != Document.ANY && expected != revision && !isOwnChange(shelf, id, expected)) {
             throw new BookException(
                     Reason.STALE,
-                    shelf + "/" + id + " has been changed since it was read (revision " + revision + ", not "
-                            + expected + "). Look at it again before changing it.");
+                    shelf + "/" + id + " has been changed since it was read (revision " + revision + ", not " + expected
+                            + "). Look at it again before changing it.");
         }
         return present;
     }

@@ -137,7 +137,8 @@ public class MediumBook implements Book {
 
     private void requireOpen() {
         if (closed) {
-            throw new BookException(BookException.Reason.OTHER, "The book " + location() + " is closed; open it again.");
+            throw new BookException(
+                    BookException.Reason.OTHER, "The book " + location() + " is closed; open it again.");
         }
     }
 

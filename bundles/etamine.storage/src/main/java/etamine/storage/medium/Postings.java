@@ -51,9 +51,10 @@ final class Postings {
                     Reason.EXISTS, "The entry " + entry.id() + " is already in the " + ledger + " ledger.");
         }
         appended.put(new Place(ledger, entry.id()), entry);
-        entry.reverses().ifPresent(id -> reversals
-                .computeIfAbsent(new Place(ledger, id), place -> new ArrayList<>())
-                .add(entry));
+        entry.reverses()
+                .ifPresent(id -> reversals
+                        .computeIfAbsent(new Place(ledger, id), place -> new ArrayList<>())
+                        .add(entry));
     }
 
     void reverse(String ledger, String id, String reason) {

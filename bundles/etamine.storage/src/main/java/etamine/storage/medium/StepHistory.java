@@ -36,7 +36,8 @@ final class StepHistory implements History {
                     label,
                     commit.documents().stream().map(Step::written).toList(),
                     commit.entries().stream()
-                            .map(posting -> new Posted(posting.ledger(), posting.entry().id()))
+                            .map(posting ->
+                                    new Posted(posting.ledger(), posting.entry().id()))
                             .toList());
         }
 

@@ -74,8 +74,7 @@ final class BookLock implements AutoCloseable {
                 channel.get().close();
             }
         } catch (IOException problem) {
-            throw new BookException(
-                    Reason.OTHER, book + " cannot be locked: " + problem.getMessage() + ".", problem);
+            throw new BookException(Reason.OTHER, book + " cannot be locked: " + problem.getMessage() + ".", problem);
         }
     }
 
@@ -92,19 +91,22 @@ final class BookLock implements AutoCloseable {
         }
     }
 
-    /** Marks the file as removed before removing it, so that whoever has just opened it tries again. */
     @Override
     public void close() {
-        try {
-            if (channel.isPresent()) {
-                channel.get().write(ByteBuffer.wrap(REMOVED), 0);
-                Files.deleteIfExists(file);
-                channel.get().close();
-            }
+        channel.ifPresent(this::remove);
+        HELD.remove(book);
+    }
+
+    /**
+     * Marks the file as removed before removing it, so that whoever has just opened it tries again; where there is no
+     * room for the mark the file stays, which does no harm.
+     */
+    private void remove(FileChannel open) {
+        try (open) {
+            open.write(ByteBuffer.wrap(REMOVED), 0);
+            Files.deleteIfExists(file);
         } catch (IOException problem) {
-            LOG.log(Logger.Level.WARNING, "The lock " + file + " could not be removed", problem);
-        } finally {
-            HELD.remove(book);
+            LOG.log(Logger.Level.DEBUG, "The lock " + file + " could not be removed", problem);
         }
     }
 

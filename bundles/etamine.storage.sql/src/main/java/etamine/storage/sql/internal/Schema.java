@@ -67,8 +67,8 @@ final class Schema {
         session.run("create index " + table + "_at on " + table + " (at)");
         session.run("create index " + table + "_reverses on " + table + " (reverses) where reverses is not null");
         if (!columns.keys().isEmpty()) {
-            session.run("create index " + table + "_keys on " + table + " (" + String.join(", ", columns.keys())
-                    + ", at)");
+            session.run(
+                    "create index " + table + "_keys on " + table + " (" + String.join(", ", columns.keys()) + ", at)");
         }
     }
 }

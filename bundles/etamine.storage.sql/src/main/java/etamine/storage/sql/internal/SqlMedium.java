@@ -85,8 +85,8 @@ final class SqlMedium implements Medium {
     @Override
     public int moduleFormat(String module) {
         return connections
-                .read(session -> session.first(
-                        "select format from modules where module = ?", row -> row.getInt(1), module))
+                .read(session ->
+                        session.first("select format from modules where module = ?", row -> row.getInt(1), module))
                 .orElse(0);
     }
 

@@ -56,7 +56,9 @@ public final class SqliteBooks implements Books {
             session.run("pragma application_id = " + FileKind.APPLICATION_ID);
             session.run("pragma user_version = " + Schema.FORMAT);
             new Schema(dialect).create(session);
-            session.run("insert into meta (name, value) values ('created', ?)", clock.instant().toString());
+            session.run(
+                    "insert into meta (name, value) values ('created', ?)",
+                    clock.instant().toString());
             session.run("commit");
         }
     }
@@ -124,7 +126,9 @@ public final class SqliteBooks implements Books {
 
     private static Path real(Path file) {
         try {
-            return Files.exists(file) ? file.toRealPath() : file.toAbsolutePath().normalize();
+            return Files.exists(file)
+                    ? file.toRealPath()
+                    : file.toAbsolutePath().normalize();
         } catch (IOException problem) {
             throw new BookException(Reason.OTHER, file + " cannot be reached: " + problem.getMessage(), problem);
         }

@@ -64,18 +64,26 @@ final class SqliteDialect implements Dialect {
     public BookException problem(SQLException cause, String location) {
         SQLiteErrorCode code = code(cause);
         return switch (code) {
-            case SQLITE_FULL, SQLITE_IOERR, SQLITE_CANTOPEN -> new BookException(
-                    Reason.NO_ROOM,
-                    "The disk is full, or " + location + " cannot be reached on it. Nothing was changed; make room"
-                            + " and try again.",
-                    cause);
+            case SQLITE_FULL, SQLITE_IOERR, SQLITE_CANTOPEN ->
+                new BookException(
+                        Reason.NO_ROOM,
+                        "The disk is full, or " + location + " cannot be reached on it. Nothing was changed; make room"
+                                + " and try again.",
+                        cause);
             case SQLITE_CORRUPT, SQLITE_NOTADB -> damaged(location, cause);
-            case SQLITE_READONLY, SQLITE_PERM -> new BookException(
-                    Reason.READ_ONLY, location + " may not be written; change its permissions or use a copy.", cause);
-            case SQLITE_BUSY, SQLITE_LOCKED -> new BookException(
-                    Reason.IN_USE, location + " is in use by another program; close that one and try again.", cause);
-            default -> new BookException(
-                    Reason.OTHER, location + " could not do what was asked: " + cause.getMessage(), cause);
+            case SQLITE_READONLY, SQLITE_PERM ->
+                new BookException(
+                        Reason.READ_ONLY,
+                        location + " may not be written; change its permissions or use a copy.",
+                        cause);
+            case SQLITE_BUSY, SQLITE_LOCKED ->
+                new BookException(
+                        Reason.IN_USE,
+                        location + " is in use by another program; close that one and try again.",
+                        cause);
+            default ->
+                new BookException(
+                        Reason.OTHER, location + " could not do what was asked: " + cause.getMessage(), cause);
         };
     }
 

@@ -18,8 +18,8 @@ import org.sqlite.SQLiteDataSource;
 /** The file of an open book: how it is connected to, whether it may be written, how it is copied. */
 final class SqliteFile implements SqlMedium.Place {
     private static final int PATIENCE_MILLIS = 5_000;
-    private static final Set<PosixFilePermission> WRITING = Set.of(
-            PosixFilePermission.OWNER_WRITE, PosixFilePermission.GROUP_WRITE, PosixFilePermission.OTHERS_WRITE);
+    private static final Set<PosixFilePermission> WRITING =
+            Set.of(PosixFilePermission.OWNER_WRITE, PosixFilePermission.GROUP_WRITE, PosixFilePermission.OTHERS_WRITE);
 
     private final String location;
     private final Path file;
@@ -130,8 +130,8 @@ final class SqliteFile implements SqlMedium.Place {
 
     /** Checks that the tables are there and notes if they are of a later format. */
     void examine(Session session) throws SQLException {
-        Set<String> tables =
-                Set.copyOf(session.list("select name from sqlite_schema where type = 'table'", row -> row.getString(1)));
+        Set<String> tables = Set.copyOf(
+                session.list("select name from sqlite_schema where type = 'table'", row -> row.getString(1)));
         int format = session.first("pragma user_version", row -> row.getInt(1)).orElse(0);
         if (format > Schema.FORMAT) {
             isNewer(format);

@@ -13,8 +13,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -27,21 +30,21 @@ import org.junit.jupiter.api.io.TempDir;
 class CrashTest {
     private static final int ROUNDS = Integer.getInteger("etamine.kills", 5);
     private static final long SEED = Long.getLong("etamine.kills.seed", 20_261_124L);
+    private static final int LANES = 2;
     private static final int LONGEST_MILLIS = 120;
 
     @TempDir
     Path folder;
 
     private final SqliteBooks books = new SqliteBooks();
-    private String location = "";
 
-    @BeforeEach
-    void createsABook() {
-        location = folder.resolve("kitchen.book").toString();
+    private String create(String name) {
+        String location = folder.resolve(name).toString();
         books.create(location).close();
+        return location;
     }
 
-    private Process start() throws IOException {
+    private Process start(String location) throws IOException {
         return new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:TieredStopAtLevel=1",
@@ -57,20 +60,44 @@ class CrashTest {
     }
 
     @Test
-    void noKillLosesAnAcknowledgedChangeOrLeavesHalfOfOne() throws IOException, InterruptedException {
-        Random random = new Random(SEED);
-        int last = 0;
-        for (int round = 0; round < ROUNDS; round++) {
-            List<Integer> acknowledged = writeAndKill(random.nextInt(LONGEST_MILLIS));
-            assertThat(acknowledged.get(0)).as("first number of round %d", round).isEqualTo(last + 1);
-            last = check(acknowledged.get(acknowledged.size() - 1));
+    void noKillLosesAnAcknowledgedChangeOrLeavesHalfOfOne() throws InterruptedException, ExecutionException {
+        ExecutorService lanes = Executors.newFixedThreadPool(LANES);
+        try {
+            List<Future<Integer>> kills = new ArrayList<>();
+            for (int lane = 0; lane < LANES; lane++) {
+                int number = lane;
+                kills.add(lanes.submit(() -> killAgainAndAgain(number)));
+            }
+            int killed = 0;
+            for (Future<Integer> kill : kills) {
+                killed += kill.get();
+            }
+            assertThat(killed).isEqualTo(ROUNDS);
+        } finally {
+            lanes.shutdown();
         }
-        assertThat(last).isGreaterThanOrEqualTo(ROUNDS);
+    }
+
+    /** Kills the writers of one book, this lane's share of all rounds, and says how many that was. */
+    private int killAgainAndAgain(int lane) throws IOException, InterruptedException {
+        String location = create("lane" + lane + ".book");
+        Random random = new Random(SEED + lane);
+        int last = 0;
+        int killed = 0;
+        for (int round = lane; round < ROUNDS; round += LANES) {
+            List<Integer> acknowledged = writeAndKill(location, random.nextInt(LONGEST_MILLIS));
+            assertThat(acknowledged.get(0))
+                    .as("first number of round %d", round)
+                    .isEqualTo(last + 1);
+            last = check(location, acknowledged.get(acknowledged.size() - 1));
+            killed++;
+        }
+        return killed;
     }
 
     /** Lets a writer run until some time after its first change and returns every number it acknowledged. */
-    private List<Integer> writeAndKill(int millis) throws IOException, InterruptedException {
-        Process writer = start();
+    private List<Integer> writeAndKill(String location, int millis) throws IOException, InterruptedException {
+        Process writer = start(location);
         List<Integer> acknowledged = new ArrayList<>();
         try (BufferedReader lines = writer.inputReader()) {
             String first = lines.readLine();
@@ -86,7 +113,7 @@ class CrashTest {
     }
 
     /** Checks that the book has every number up to the last acknowledged, perhaps one more, and each of them whole. */
-    private int check(int acknowledged) {
+    private int check(String location, int acknowledged) {
         try (Book book = books.open(location)) {
             CrashWriter.prepare(book);
             int last = CrashWriter.counter(book);
@@ -94,8 +121,9 @@ class CrashTest {
             assertThat(book.integrity()).isEmpty();
             assertThat(book.shelf("papers").all())
                     .extracting(Document::id)
-                    .containsExactlyInAnyOrderElementsOf(
-                            IntStream.rangeClosed(1, last).mapToObj(String::valueOf).toList());
+                    .containsExactlyInAnyOrderElementsOf(IntStream.rangeClosed(1, last)
+                            .mapToObj(String::valueOf)
+                            .toList());
             List<Sum> sums = book.ledger("movements").sums(Selection.all(), List.of("number"));
             assertThat(sums).hasSize(last).allSatisfy(sum -> {
                 assertThat(sum.entries()).isEqualTo(2);
@@ -108,7 +136,8 @@ class CrashTest {
 
     @Test
     void aSecondProcessIsRefusedAndHarmsNothing() throws IOException, InterruptedException {
-        Process writer = start();
+        String location = create("shared.book");
+        Process writer = start(location);
         try (BufferedReader lines = writer.inputReader()) {
             int before = Integer.parseInt(lines.readLine());
             for (int i = 0; i < 20; i++) {

@@ -39,7 +39,11 @@ final class CrashWriter {
     }
 
     static int counter(Book book) {
-        return book.shelf("counters").get(COUNTER).map(Document::json).map(Integer::valueOf).orElse(0);
+        return book.shelf("counters")
+                .get(COUNTER)
+                .map(Document::json)
+                .map(Integer::valueOf)
+                .orElse(0);
     }
 
     private void writeUntilKilled() {

@@ -17,8 +17,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-/** What every book promises about ledgers, on top of {@link BookContract}. */
-abstract class LedgerContract extends BookContract {
+/** What every book promises about ledgers, on top of {@link TransactionContract}. */
+abstract class LedgerContract extends TransactionContract {
     static final LedgerForm MOVEMENTS =
             new LedgerForm("movements", List.of("item", "place"), List.of("quantity", "value"));
 
@@ -154,7 +154,8 @@ abstract class LedgerContract extends BookContract {
         reverse("a");
         assertRefused(Reason.EXISTS, () -> reverse("a"));
         reverse("a~1");
-        assertThat(movements().sums(Selection.all(), List.of()).get(0).measures()).containsEntry("quantity", 3L);
+        assertThat(movements().sums(Selection.all(), List.of()).get(0).measures())
+                .containsEntry("quantity", 3L);
         reverse("a");
         assertThat(movements().entry("a~2")).isPresent();
         assertThat(movements().sums(Selection.all(), List.of())).isEmpty();
@@ -193,7 +194,8 @@ abstract class LedgerContract extends BookContract {
         append(movement("a", "2026-11-24T08:00:00Z", "cream", "bar", 3));
         reverse("a");
         book.history().undo();
-        assertThat(movements().sums(Selection.all(), List.of()).get(0).measures()).containsEntry("quantity", 3L);
+        assertThat(movements().sums(Selection.all(), List.of()).get(0).measures())
+                .containsEntry("quantity", 3L);
         book.history().undo();
         assertThat(movements().sums(Selection.all(), List.of())).isEmpty();
         book.history().redo();

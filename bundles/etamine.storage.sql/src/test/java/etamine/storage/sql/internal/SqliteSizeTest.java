@@ -42,8 +42,9 @@ class SqliteSizeTest {
         try (Book book = new SqliteBooks().open(location)) {
             List<Document> all = book.shelf("recipes").all();
             assertThat(all).hasSize(10_000);
-            assertThat(all).allSatisfy(document -> assertThat(document.json())
-                    .endsWith(":" + document.id().substring("recipe-".length()) + "}"));
+            assertThat(all)
+                    .allSatisfy(document -> assertThat(document.json())
+                            .endsWith(":" + document.id().substring("recipe-".length()) + "}"));
             assertThat(book.revision()).isEqualTo(1);
         }
     }
@@ -64,7 +65,8 @@ class SqliteSizeTest {
             List<Sum> sums = book.ledger("movements").sums(Selection.all(), List.of("item", "place"));
             Map<String, Long> summed = new TreeMap<>();
             sums.forEach(sum -> summed.put(
-                    sum.keys().get("item") + " " + sum.keys().get("place"), sum.measures().get("quantity")));
+                    sum.keys().get("item") + " " + sum.keys().get("place"),
+                    sum.measures().get("quantity")));
             expected.values().removeIf(total -> total == 0);
             assertThat(summed).isEqualTo(expected);
             assertThat(sums.stream().mapToLong(Sum::entries).sum()).isEqualTo(200_000);

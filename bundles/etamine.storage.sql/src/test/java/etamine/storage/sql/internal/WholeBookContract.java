@@ -1,6 +1,7 @@
 package etamine.storage.sql.internal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import etamine.base.Progress;
 import etamine.storage.Book;
@@ -101,8 +102,9 @@ abstract class WholeBookContract extends LedgerContract {
     void undoIsRefusedWhenSomeoneElseChangedTheDocument() {
         book.prepare(format(1));
         save("stock", 0, "1");
-        book.prepare(format(2, new Migration(1, context -> context.transaction()
-                .save("recipes", "stock", Document.ANY, "migrated"))));
+        book.prepare(format(
+                2,
+                new Migration(1, context -> context.transaction().save("recipes", "stock", Document.ANY, "migrated"))));
         assertRefused(Reason.STALE, () -> book.history().undo());
         assertThat(content("stock")).isEqualTo("migrated");
         assertThat(book.history().undoable()).contains("Save stock");
@@ -121,14 +123,20 @@ abstract class WholeBookContract extends LedgerContract {
     void migrationsRunOnceInOrderAndSeeWhatTheEarlierOnesDid() {
         book.prepare(format(1));
         save("stock", 0, "1");
-        Migration add = new Migration(1, context -> context.shelf("recipes").all().forEach(document -> context
-                .transaction()
-                .save("recipes", document.id(), document.revision(), document.json() + " two")));
+        Migration add = new Migration(
+                1,
+                context -> context.shelf("recipes")
+                        .all()
+                        .forEach(document -> context.transaction()
+                                .save("recipes", document.id(), document.revision(), document.json() + " two")));
         Migration more = new Migration(2, context -> {
-            assertThat(context.shelf("recipes").get("stock")).map(Document::json).contains("1 two");
-            context.shelf("recipes").all().forEach(document -> context
-                    .transaction()
-                    .save("recipes", document.id(), document.revision(), document.json() + " three"));
+            assertThat(context.shelf("recipes").get("stock"))
+                    .map(Document::json)
+                    .contains("1 two");
+            context.shelf("recipes")
+                    .all()
+                    .forEach(document -> context.transaction()
+                            .save("recipes", document.id(), document.revision(), document.json() + " three"));
         });
         for (int i = 0; i < 2; i++) {
             book.prepare(format(3, more, add));
@@ -154,11 +162,10 @@ abstract class WholeBookContract extends LedgerContract {
             context.transaction().save("recipes", "stock", 1, "half");
             throw new IllegalStateException("a migration that fails on purpose");
         });
-        org.assertj.core.api.Assertions.assertThatThrownBy(() -> book.prepare(format(2, fails)))
-                .hasMessage("a migration that fails on purpose");
+        assertThatThrownBy(() -> book.prepare(format(2, fails))).hasMessage("a migration that fails on purpose");
         assertThat(content("stock")).isEqualTo("1");
-        book.prepare(format(2, new Migration(1, context -> context.transaction()
-                .save("recipes", "stock", 1, "whole"))));
+        book.prepare(format(
+                2, new Migration(1, context -> context.transaction().save("recipes", "stock", 1, "whole"))));
         assertThat(content("stock")).isEqualTo("whole");
     }
 
@@ -168,7 +175,8 @@ abstract class WholeBookContract extends LedgerContract {
         save("stock", 0, "1");
         reopen();
         book.prepare(format(2));
-        assertThat(book.readOnly()).hasValueSatisfying(reason -> assertThat(reason).contains("newer recipes"));
+        assertThat(book.readOnly())
+                .hasValueSatisfying(reason -> assertThat(reason).contains("newer recipes"));
         assertRefused(Reason.READ_ONLY, () -> save("stock", 1, "2"));
         assertThat(book.history().undoable()).isEmpty();
         assertThat(content("stock")).isEqualTo("1");
