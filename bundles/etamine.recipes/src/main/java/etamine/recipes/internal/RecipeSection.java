@@ -92,8 +92,14 @@ public final class RecipeSection implements ExchangeSection {
                 transaction -> transaction.save(RecipeShelf.NAME, recipe.id(), Document.ANY, json));
     }
 
-    /** Declares what recipes make, so that offers and pars of it are understood; listed ingredients stay as they are. */
+    /**
+     * Declares what recipes make, so that offers and pars of it are understood; listed ingredients stay as they are.
+     * Without an ingredient list nothing is declared, since then no reference to an item can be checked.
+     */
     private static void putMade(Facts facts, RecipeGraph graph) {
+        if (!facts.covers(Item.class)) {
+            return;
+        }
         Map<String, Item> items = facts.all(Item.class);
         MadeThings.of(graph, FileChecks.listed(items)).forEach((id, item) -> {
             if (!items.containsKey(id) || items.get(id).made()) {

@@ -1,0 +1,174 @@
+package etamine.recipes.internal;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import etamine.kitchen.exchange.ExchangeEntry;
+import etamine.kitchen.exchange.Facts;
+import etamine.kitchen.item.Allergens;
+import etamine.kitchen.item.Item;
+import etamine.kitchen.item.Items;
+import etamine.kitchen.item.Preparation;
+import etamine.kitchen.recipe.Recipe;
+import etamine.measures.Equivalence;
+import etamine.measures.Quantity;
+import etamine.measures.Ratio;
+import etamine.measures.Unit;
+import etamine.testing.VolatileBook;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** The module on a book in memory beside an ingredient list of a test's own. */
+final class Range {
+    final VolatileBook book = new VolatileBook();
+    final RecipeShelf shelf = new RecipeShelf(book);
+    private Map<String, Item> listed = Map.of();
+    final MadeItems made = new MadeItems(shelf, this::known);
+    final GraphRecipes recipes = new GraphRecipes(shelf, this::known, made);
+    final ShelvedRecipes writing = new ShelvedRecipes(shelf, this::known, made);
+    final ExactScaling scaling = new ExactScaling(shelf, this::known, made);
+    final RecipeSection section = new RecipeSection(shelf);
+    final TypedLines lines = new TypedLines(this::known, made);
+    final CardText cards = new CardText(this::known, made);
+    private boolean withList = true;
+
+    Optional<Items> known() {
+        return withList ? Optional.of(new TestList()) : Optional.empty();
+    }
+
+    /** A list merged the way the contract says. */
+    private final class TestList implements Items {
+        @Override
+        public Optional<Item> find(String id) {
+            return Optional.ofNullable(all().get(id));
+        }
+
+        @Override
+        public Map<String, Item> listed() {
+            return listed;
+        }
+
+        @Override
+        public Map<String, Item> all() {
+            Map<String, Item> all = new TreeMap<>(made.items());
+            all.putAll(listed);
+            return all;
+        }
+    }
+
+    /** No ingredient list from now on. */
+    void closeList() {
+        withList = false;
+    }
+
+    /** Puts an ingredient on the list. */
+    Item item(String id, String countIn, List<Preparation> preparations, String... measures) {
+        List<Equivalence> own = new ArrayList<>();
+        for (String measure : measures) {
+            own.add(measure(measure));
+        }
+        return put(new Item(
+                id, id, "", false, "", Optional.empty(), Unit.find(countIn).orElseThrow(), own, preparations,
+                Allergens.unknown(), Optional.empty()));
+    }
+
+    Item item(String id, String countIn) {
+        return item(id, countIn, List.of());
+    }
+
+    /** Puts an ingredient with established allergens on the list. */
+    void allergens(String id, Set<String> contains, Set<String> mayContain, boolean known) {
+        Item plain = item(id, "g");
+        put(new Item(
+                id, id, "", false, "", Optional.empty(), plain.countIn(), List.of(), List.of(),
+                new Allergens(contains, mayContain, known), Optional.empty()));
+    }
+
+    private Item put(Item item) {
+        Map<String, Item> more = new TreeMap<>(listed);
+        more.put(item.id(), item);
+        listed = Collections.unmodifiableMap(more);
+        return item;
+    }
+
+    static Equivalence measure(String text) {
+        String[] sides = text.split(" = ");
+        return new Equivalence(Quantity.parse(sides[0]), Quantity.parse(sides[1]));
+    }
+
+    static Preparation prepared(String name, String yield, String... measures) {
+        return new Preparation(name, Ratio.parse(yield), List.of(measures).stream().map(Range::measure).toList());
+    }
+
+    static JsonNode json(String text) {
+        try {
+            return RecipeForm.JSON.readTree(text);
+        } catch (JsonProcessingException wrong) {
+            throw new IllegalArgumentException(wrong);
+        }
+    }
+
+    /** Writes entries as a file would, without the checks beside others. */
+    void load(String... entries) {
+        List<ExchangeEntry> read = section.read(json("[" + String.join(",", entries) + "]"), new Known());
+        read.forEach(entry -> {
+            if (!entry.troubles().isEmpty()) {
+                throw new IllegalArgumentException(entry.troubles().toString());
+            }
+        });
+        book.write("Load", transaction -> {
+            read.forEach(entry -> entry.write(transaction));
+            return 0;
+        });
+    }
+
+    /** What a file of these entries is told, as pointer and sentence. */
+    List<String> troubles(String... entries) {
+        Known facts = new Known();
+        listed.forEach((id, item) -> facts.put(Item.class, id, item));
+        section.recall(facts);
+        return section.read(json("[" + String.join(",", entries) + "]"), facts).stream()
+                .flatMap(entry -> {
+                    List<ExchangeEntry.Trouble> all = new ArrayList<>(entry.troubles());
+                    all.addAll(entry.check(facts));
+                    return all.stream().map(trouble -> entry.pointer() + trouble.pointer() + " " + trouble.problem());
+                })
+                .toList();
+    }
+
+    Recipe recipe(String id) {
+        return recipes.find(id).orElseThrow();
+    }
+
+    /** Facts in maps. */
+    static final class Known implements Facts {
+        private final Map<Class<?>, Map<String, Object>> facts = new HashMap<>();
+
+        @Override
+        public <T> void put(Class<T> kind, String id, T fact) {
+            facts.computeIfAbsent(kind, any -> new LinkedHashMap<>()).put(id, fact);
+        }
+
+        @Override
+        public <T> Optional<T> find(Class<T> kind, String id) {
+            return Optional.ofNullable(all(kind).get(id));
+        }
+
+        @Override
+        @SuppressWarnings("unchecked") // put takes only facts of the kind
+        public <T> Map<String, T> all(Class<T> kind) {
+            return (Map<String, T>) Collections.unmodifiableMap(facts.getOrDefault(kind, Map.of()));
+        }
+
+        @Override
+        public boolean covers(Class<?> kind) {
+            return facts.containsKey(kind);
+        }
+    }
+}
