@@ -1,6 +1,8 @@
 package etamine.measures;
 
+import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
 
 /**
  * An exact amount with its unit. Equal only when amount and unit are equal ({@code 1 kg} is not {@code 1000 g}); the
@@ -10,6 +12,7 @@ import java.math.RoundingMode;
  * @param unit of what size
  */
 public record Quantity(Ratio amount, Unit unit) implements Comparable<Quantity> {
+    private static final int LONGEST_PLAIN = 15;
 
     /** So many whole units. */
     public static Quantity of(long amount, Unit unit) {
@@ -31,7 +34,35 @@ public record Quantity(Ratio amount, Unit unit) implements Comparable<Quantity> 
      * ingredient's own; a pack ({@code 6 x 1 l}) counts as its total.
      */
     public static Quantity parse(String text) {
-        return new QuantityReader(text).quantity();
+        return plain(text).orElseGet(() -> new QuantityReader(text).quantity());
+    }
+
+    /** Reads a whole or decimal amount with a known unit at once: a book holds a hundred thousand of them. */
+    private static Optional<Quantity> plain(String text) {
+        int space = text.indexOf(' ');
+        if (space <= 0 || space > LONGEST_PLAIN || !isPlain(text, space)) {
+            return Optional.empty();
+        }
+        Optional<Unit> unit = Unit.find(text.substring(space + 1));
+        if (unit.isEmpty()) {
+            return Optional.empty();
+        }
+        String number = text.substring(0, space);
+        Ratio amount = number.indexOf('.') < 0 ? Ratio.of(Long.parseLong(number)) : Ratio.of(new BigDecimal(number));
+        return Optional.of(new Quantity(amount, unit.get()));
+    }
+
+    private static boolean isPlain(String text, int end) {
+        int points = 0;
+        for (int i = 0; i < end; i++) {
+            char character = text.charAt(i);
+            points += character == '.' ? 1 : 0;
+            boolean inside = i > 0 && i < end - 1;
+            if ((character < '0' || character > '9') && !(character == '.' && inside && points == 1)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** So many base units of a dimension, given in g, ml, ea or portion. */
