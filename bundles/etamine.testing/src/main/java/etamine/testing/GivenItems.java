@@ -33,7 +33,8 @@ public final class GivenItems implements Items {
 
     /** A bought item whose name is its id with a capital. */
     public static Item item(String id, Unit countIn, String... measures) {
-        String name = id.substring(0, 1).toUpperCase(Locale.ROOT) + id.substring(1).replace('-', ' ');
+        String name =
+                id.substring(0, 1).toUpperCase(Locale.ROOT) + id.substring(1).replace('-', ' ');
         return new Item(
                 id,
                 name,
@@ -67,7 +68,9 @@ public final class GivenItems implements Items {
     /** The same item with one preparation of that yield. */
     public static Item prepared(Item item, String preparation, String yield, String... measures) {
         Preparation way = new Preparation(
-                preparation, Ratio.parse(yield), Stream.of(measures).map(GivenItems::measure).toList());
+                preparation,
+                Ratio.parse(yield),
+                Stream.of(measures).map(GivenItems::measure).toList());
         return new Item(
                 item.id(),
                 item.name(),

@@ -11,6 +11,7 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageDataProvider;
+import org.eclipse.swt.graphics.PaletteData;
 import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -23,6 +24,8 @@ public final class Icons {
     private static final String KEY = "etamine.icons";
     private static final Map<String, String> OTHER_NAMES =
             Map.of("catalogue", "suppliers", "inventory", "stock", "diary", "covers", "ordering", "orders");
+
+    private static final PaletteData RGB_PARTS = new PaletteData(0xff0000, 0xff00, 0xff);
 
     private Icons() {}
 
@@ -43,20 +46,36 @@ public final class Icons {
 
     /** An icon of any size in any colour of the palette. */
     public static Image image(Display display, String name, int size, Color color) {
-        if (!(display.getData(KEY) instanceof Kept)) {
-            Kept kept = new Kept(new HashMap<>());
-            display.setData(KEY, kept);
-            display.disposeExec(() -> kept.images.values().forEach(Image::dispose));
-        }
-        Kept kept = (Kept) display.getData(KEY);
         RGB rgb = color.getRGB();
         String key = name + "/" + size + "/" + rgb;
-        return kept.images.computeIfAbsent(key, unused -> draw(display, name, size, rgb));
+        return kept(display).images.computeIfAbsent(key, unused -> draw(display, name, size, rgb));
+    }
+
+    /** Nothing, of that size: keeps the room of an icon. */
+    static Image blank(Display display, int size) {
+        return kept(display).images.computeIfAbsent("/" + size, unused -> {
+            ImageDataProvider provider = zoom -> {
+                ImageData data = new ImageData(size * zoom / 100, size * zoom / 100, 24, RGB_PARTS);
+                data.alphaData = new byte[data.width * data.height];
+                return data;
+            };
+            return new Image(display, provider);
+        });
     }
 
     /** Whether there is a drawing of that name. */
     public static boolean exists(String name) {
         return Icons.class.getResource(path(name)) != null;
+    }
+
+    private static Kept kept(Display display) {
+        if (display.getData(KEY) instanceof Kept known) {
+            return known;
+        }
+        Kept kept = new Kept(new HashMap<>());
+        display.setData(KEY, kept);
+        display.disposeExec(() -> kept.images.values().forEach(Image::dispose));
+        return kept;
     }
 
     private static Image draw(Display display, String name, int size, RGB rgb) {

@@ -58,6 +58,7 @@ public final class ListTable<T> extends Composite {
         body.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         table = new Table(body, SWT.VIRTUAL | SWT.MULTI | SWT.FULL_SELECTION | SWT.BORDER);
         table.setHeaderVisible(true);
+        CellIcons.sharpen(table);
         Spoken.id(table, id);
         empty = new Composite(body, SWT.NONE);
         emptySentence = new Label(empty, SWT.WRAP | SWT.CENTER);
@@ -216,7 +217,7 @@ public final class ListTable<T> extends Composite {
             Tone tone = column.tone().apply(row);
             String icon = column.icon().apply(row);
             item.setText(at, column.text().apply(row));
-            item.setImage(at, icon.isEmpty() ? null : Icons.small(table, icon, tone));
+            CellIcons.set(item, at, icon.isEmpty() ? null : Icons.small(table, icon, tone));
             item.setForeground(at, tone == Tone.PLAIN ? null : Palette.of(table).text(tone));
         }
     }

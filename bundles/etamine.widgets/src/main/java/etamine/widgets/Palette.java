@@ -12,7 +12,7 @@ import org.eclipse.swt.widgets.Display;
  */
 public final class Palette {
     private static final String KEY = "etamine.palette";
-    private static final double READABLE = 4.5;
+    private static final double READABLE = 5.0;
     private static final int[][] SERIES = {
         {0, 114, 178}, {230, 159, 0}, {0, 158, 115}, {204, 121, 167}, {86, 180, 233}, {213, 94, 0}, {240, 228, 66}
     };

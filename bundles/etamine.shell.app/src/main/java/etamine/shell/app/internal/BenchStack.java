@@ -143,7 +143,7 @@ final class BenchStack extends Composite {
     void actionsChanged() {
         List<BenchAction> actions = current().map(OpenBench::actions).orElse(List.of());
         title.setText(places().stream()
-                .filter(place -> place.id().equals(shown))
+                .filter(place -> bookOpen && place.id().equals(shown))
                 .map(StationPlace::name)
                 .findFirst()
                 .orElse(""));

@@ -28,8 +28,10 @@ import org.eclipse.swt.widgets.Event;
 /** One day of the ribbon. */
 final class DayCell extends etamine.widgets.Drawing {
     private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("EEE d", Locale.ENGLISH);
+    private static final DateTimeFormatter TIGHT = DateTimeFormatter.ofPattern("EEEEE d", Locale.ENGLISH);
     private static final Pattern NUMBER = Pattern.compile("^(\\d{1,5})\\b.*");
     private static final int PAD = 7;
+    private static final int TOP = 8;
     private static final int INDENT = PAD + 18;
     private static final int LINES = 3;
     private Face face = new Face(LocalDate.EPOCH, false, false, List.of(), 0);
@@ -145,23 +147,30 @@ final class DayCell extends etamine.widgets.Drawing {
     }
 
     private int drawHead(GC gc, Rectangle area, Palette palette) {
+        int room = area.width - PAD * 2 - 1;
+        int covers = face.marks().stream().mapToInt(DayCell::covers).max().orElse(0);
+        int figure = covers > 0 ? gc.textExtent(covers + " ").x : 0;
         gc.setFont(face.today() || face.picked() ? Fonts.bold(this) : getFont());
         gc.setForeground(face.picked() ? palette.accent() : palette.ink());
         String name = face.today() ? "Today" : SHORT.format(face.day());
-        text(gc, name, PAD, 8, area.width - PAD * 2);
+        boolean tight = gc.textExtent(name).x + figure > room;
+        text(gc, tight ? TIGHT.format(face.day()) : name, PAD, TOP, room);
         int height = gc.getFontMetrics().getHeight();
-        int covers = face.marks().stream().mapToInt(DayCell::covers).max().orElse(0);
         gc.setFont(getFont());
+        int y = tight ? TOP + height : TOP;
         if (covers > 0) {
             gc.setForeground(palette.ink());
-            textTo(gc, String.valueOf(covers), area.width - PAD - 1, 8);
-            gc.setBackground(palette.line());
-            gc.fillRectangle(PAD, 10 + height, area.width - PAD * 2 - 1, 3);
-            gc.setBackground(palette.accent());
-            int room = area.width - PAD * 2 - 1;
-            gc.fillRectangle(PAD, 10 + height, room * covers / Math.max(1, face.most()), 3);
+            textTo(gc, String.valueOf(covers), PAD + room, y);
+            drawShare(gc, new Rectangle(PAD, y + height + 2, room, 3), covers, palette);
         }
-        return 18 + height;
+        return y + height + 10;
+    }
+
+    private void drawShare(GC gc, Rectangle box, int covers, Palette palette) {
+        gc.setBackground(palette.line());
+        gc.fillRectangle(box);
+        gc.setBackground(palette.accent());
+        gc.fillRectangle(box.x, box.y, box.width * covers / Math.max(1, face.most()), box.height);
     }
 
     private List<Line> lines() {

@@ -37,7 +37,7 @@ final class PassBench implements Bench {
         SashForm sash = new SashForm(parent, SWT.VERTICAL | SWT.SMOOTH);
         sash.setSashWidth(5);
         Composite upper = half(sash);
-        summary = new Label(upper, SWT.NONE);
+        summary = new Label(upper, SWT.WRAP);
         summary.setForeground(Palette.of(parent).quiet());
         summary.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         calls = callTable(upper);
@@ -83,7 +83,7 @@ final class PassBench implements Bench {
                         "table:calls",
                         Call::id,
                         List.of(
-                                Column.<Call>words("Wanted", 2, PassBench::when)
+                                Column.<Call>words("When", 2, PassBench::when)
                                         .sorted(urgency)
                                         .withIcon(PassBench::icon)
                                         .withTone(PassBench::tone),

@@ -24,6 +24,7 @@ import org.eclipse.swt.widgets.TreeItem;
 /** Explains what is selected: the figure, where it comes from, and the figures it was made from. */
 final class Slate extends Composite {
     private static final String NOTHING = "Select a figure or a row: what it is made of stands here.";
+    private static final int LEAST = 150;
     private final Consumer<Subject> open;
     private final Label title;
     private final Label value;
@@ -142,8 +143,8 @@ final class Slate extends Composite {
     private void share() {
         int width = tree.getClientArea().width;
         tree.getColumn(1).pack();
-        int figures = Math.min(width / 2, tree.getColumn(1).getWidth());
-        tree.getColumn(0).setWidth(Math.max(60, width - figures));
+        int figures = tree.getColumn(1).getWidth();
+        tree.getColumn(0).setWidth(Math.max(LEAST, width - figures));
         tree.getColumn(1).setWidth(figures);
     }
 

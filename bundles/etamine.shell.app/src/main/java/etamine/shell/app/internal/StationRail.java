@@ -1,5 +1,6 @@
 package etamine.shell.app.internal;
 
+import etamine.widgets.CellIcons;
 import etamine.widgets.Icons;
 import etamine.widgets.Palette;
 import etamine.widgets.Spoken;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Table;
@@ -27,6 +29,7 @@ final class StationRail extends Composite {
         table = Spoken.id(new Table(this, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL), "stations");
         table.setBackground(Palette.of(this).panel());
         Spoken.name(table, "Stations");
+        CellIcons.sharpen(table);
         GridData data = new GridData(SWT.FILL, SWT.FILL, true, true);
         data.widthHint = WIDTH;
         data.verticalIndent = 6;
@@ -98,12 +101,9 @@ final class StationRail extends Composite {
         int selected = table.getSelectionIndex();
         for (int at = 0; at < places.size(); at++) {
             int color = at == selected ? SWT.COLOR_LIST_SELECTION_TEXT : SWT.COLOR_LIST_FOREGROUND;
-            table.getItem(at)
-                    .setImage(Icons.image(
-                            getDisplay(),
-                            places.get(at).icon(),
-                            24,
-                            getDisplay().getSystemColor(color)));
+            Image icon = Icons.image(
+                    getDisplay(), places.get(at).icon(), 24, getDisplay().getSystemColor(color));
+            CellIcons.set(table.getItem(at), 0, icon);
         }
     }
 
