@@ -20,6 +20,7 @@ import org.osgi.framework.BundleException;
 import org.osgi.framework.Constants;
 import org.osgi.framework.FrameworkEvent;
 import org.osgi.framework.launch.Framework;
+import org.osgi.framework.wiring.FrameworkWiring;
 
 /**
  * The framework with the bundles of the chosen features. A failure of a vital bundle is thrown; the failure of any
@@ -49,6 +50,7 @@ public final class Platform implements AutoCloseable {
         properties.put(Constants.FRAMEWORK_STORAGE, cache.folder().toString());
         properties.put(Constants.FRAMEWORK_SYSTEMCAPABILITIES_EXTRA, SERVICE_LOADER);
         properties.put("felix.log.level", "1");
+        properties.put("felix.resolver.parallelism", "1"); // a start is over before more threads pay
         framework = new Felix(properties);
     }
 
@@ -67,6 +69,7 @@ public final class Platform implements AutoCloseable {
         } catch (BundleException e) {
             throw new StartException("The framework did not start: " + e.getMessage(), e);
         }
+        framework.adapt(FrameworkWiring.class).resolveBundles(vital.keySet()); // together is cheaper than one by one
         Set<String> stopped = stoppedModules();
         vital.keySet().stream()
                 .filter(bundle -> !stopped.contains(bundle.getSymbolicName()))
@@ -145,14 +148,22 @@ public final class Platform implements AutoCloseable {
     }
 
     private void start(Bundle bundle) {
-        if (bundle.getHeaders("").get(Constants.FRAGMENT_HOST) != null) {
+        boolean fragment = bundle.getHeaders("").get(Constants.FRAGMENT_HOST) != null;
+        if (fragment || bundle.getState() == Bundle.RESOLVED && isLibrary(bundle)) {
             return;
         }
         try {
-            bundle.start(Bundle.START_ACTIVATION_POLICY);
+            // transient: the folder lives no longer than the process, so nothing need be noted in it
+            bundle.start(Bundle.START_TRANSIENT | Bundle.START_ACTIVATION_POLICY);
         } catch (BundleException e) {
             failures.add(bundle.getSymbolicName(), vital.get(bundle), e);
         }
+    }
+
+    /** What has nothing to start is there for others as soon as it is resolved. */
+    private static boolean isLibrary(Bundle bundle) {
+        return !bundle.getSymbolicName().startsWith("etamine.")
+                && bundle.getHeaders("").get(Constants.BUNDLE_ACTIVATOR) == null;
     }
 
     /** A bundle that activates late reports here and nowhere else. */

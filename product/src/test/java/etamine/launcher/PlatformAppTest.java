@@ -49,9 +49,8 @@ class PlatformAppTest {
             platform.start();
             assertThat(platform.failed()).isEmpty();
             assertThat(platform.context().getBundles())
-                    .allMatch(bundle -> isFragment(bundle)
-                            ? bundle.getState() == Bundle.RESOLVED
-                            : (bundle.getState() & (Bundle.ACTIVE | Bundle.STARTING)) != 0);
+                    .allMatch(bundle -> bundle.getState() == Bundle.RESOLVED && !mustRun(bundle)
+                            || (bundle.getState() & (Bundle.ACTIVE | Bundle.STARTING)) != 0);
         }
     }
 
@@ -173,7 +172,9 @@ class PlatformAppTest {
                 .orElseThrow();
     }
 
-    private static boolean isFragment(Bundle bundle) {
-        return bundle.getHeaders("").get(Constants.FRAGMENT_HOST) != null;
+    private static boolean mustRun(Bundle bundle) {
+        return bundle.getHeaders("").get(Constants.FRAGMENT_HOST) == null
+                && (bundle.getSymbolicName().startsWith("etamine.")
+                        || bundle.getHeaders("").get(Constants.BUNDLE_ACTIVATOR) != null);
     }
 }
