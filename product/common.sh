@@ -154,7 +154,7 @@ archive_classes() {
 }
 
 # run MODE ARGUMENTS...: the program itself. With `archive` set it notes the classes it used there; with `replace` set
-# the program takes this shell's place.
+# the program takes this shell's place; with `demo` set the window makes a missing book the demo kitchen.
 run() {
     if [ -n "${archive:-}" ]; then
         classes=-XX:ArchiveClassesAtExit=$archive
@@ -167,6 +167,6 @@ run() {
     # The virtual machine's own remarks go to standard error: standard output may be JSON.
     ${replace:+exec} "$java" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms24m -Xshare:auto ${classes:+"$classes"} \
         ${first:+"$first"} -Xlog:disable -Xlog:all=error:stderr -Djava.awt.headless=true -Dfile.encoding=UTF-8 \
-        "-Detamine.app=$app" ${ETAMINE_FEATURES:+"-Detamine.features=$ETAMINE_FEATURES"} ${ETAMINE_PAINT:+"-Detamine.paint.file=$ETAMINE_PAINT"} \
+        "-Detamine.app=$app" ${demo:+-Detamine.demo=true} ${ETAMINE_FEATURES:+"-Detamine.features=$ETAMINE_FEATURES"} ${ETAMINE_PAINT:+"-Detamine.paint.file=$ETAMINE_PAINT"} \
         -cp "$app/launcher/etamine.launcher.jar:$app/launcher/framework.jar" etamine.launcher.Launcher "$@"
 }

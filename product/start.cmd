@@ -30,6 +30,7 @@ if not exist "%demo%" mkdir "%demo%"
 call "%~dp0common.cmd" run console --book "%book%" --quiet demo || exit /b 70
 
 :open
+if not "%book:~0,5%"=="jdbc:" for %%F in ("%book%") do set "book=%%~fF"
 if "%front%"=="window" (
     call "%~dp0common.cmd" run window --book "%book%"
     exit /b
