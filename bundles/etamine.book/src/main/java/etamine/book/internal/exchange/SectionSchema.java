@@ -43,6 +43,7 @@ final class SectionSchema {
         for (Error error : schema.validate(value)) {
             troubles.add(SchemaSentence.of(error, text));
         }
+        troubles.addAll(Misspellings.in(value, text));
         return new ArrayList<>(troubles);
     }
 }

@@ -16,10 +16,11 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
 /** Writes JSON to a file so that the file is either the old or the complete new one, never half of it. */
-final class WholeFile {
+public final class WholeFile {
     private WholeFile() {}
 
-    static void write(Path file, JsonNode content) {
+    /** Writes the content, replacing what is there at once. */
+    public static void write(Path file, JsonNode content) {
         Path folder = file.toAbsolutePath().getParent();
         try {
             Path next = Files.createTempFile(folder, "." + file.getFileName(), ".part");

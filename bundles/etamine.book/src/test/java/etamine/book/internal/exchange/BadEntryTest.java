@@ -38,6 +38,7 @@ class BadEntryTest {
             {"id": "a b"}                                         | /pantry/0/id           | An identifier: 1 to 80 letters
             {"name": "a"}                                         | /pantry/0              | Add "id" here.
             {"name": "a", "id": "a"}                              | /pantry/0/name         | Nothing here is called "name"
+            {"id": "a", "prcie": {}}                              | /pantry/0/prcie        | write "price"
             {"id": "a", "kind": "warm"}                           | /pantry/0/kind         | Write one of dry, cold instead of "warm".
             {"id": "a", "tested": -1}                             | /pantry/0/tested       | Write a number of at least 0.
             {"id": "a", "tested": "1"}                            | /pantry/0/tested       | Write a whole number instead of "1".
