@@ -1,0 +1,204 @@
+package etamine.widgets;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.IntConsumer;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+
+/**
+ * A short table of native text fields, with an empty row at its end for adding. A row is saved when it is left or Enter
+ * is pressed; emptied, it goes. What cannot be saved stays as typed under a sentence, also when another thing is shown
+ * in between.
+ */
+public final class EditGrid extends Composite {
+    private final String id;
+    private final List<GridColumn> columns;
+    private final Saving saving;
+    private final List<GridRow> rows = new ArrayList<>();
+    private final Map<String, Map<Integer, List<String>>> drafts = new HashMap<>();
+    private IntConsumer onRow = row -> {};
+    private String subject = "";
+
+    /** What happens to a row that was edited. */
+    @FunctionalInterface
+    public interface Saving {
+        /**
+         * Saves a row.
+         *
+         * @param about what the grid is about
+         * @param row its place; one past the last for a new one
+         * @param cells the editable cells' texts, stripped; all empty to remove it
+         * @return what is wrong with them, if anything
+         */
+        Optional<String> save(String about, int row, List<String> cells);
+    }
+
+    /**
+     * One column.
+     *
+     * @param heading above it
+     * @param weight its share of the width
+     * @param editable whether it can be typed into
+     * @param complete how to complete what is typed; nothing for none
+     */
+    public record GridColumn(String heading, int weight, boolean editable, Function<String, List<String>> complete) {
+        /** A column to type into. */
+        public static GridColumn entry(String heading, int weight) {
+            return new GridColumn(heading, weight, true, typed -> List.of());
+        }
+
+        /** A column to look at. */
+        public static GridColumn figure(String heading, int weight) {
+            return new GridColumn(heading, weight, false, typed -> List.of());
+        }
+
+        /** The same with completions. */
+        public GridColumn completing(Function<String, List<String>> completions) {
+            return new GridColumn(heading, weight, editable, completions);
+        }
+    }
+
+    /** A grid of no rows but the empty one. */
+    public EditGrid(Composite parent, String id, List<GridColumn> columns, Saving saving) {
+        super(parent, SWT.NONE);
+        this.id = id;
+        this.columns = List.copyOf(columns);
+        this.saving = saving;
+        int width = columns.stream().mapToInt(GridColumn::weight).sum() + 1;
+        GridLayout layout = new GridLayout(width, true);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        layout.horizontalSpacing = 4;
+        layout.verticalSpacing = 2;
+        setLayout(layout);
+        columns.forEach(this::heading);
+        new Label(this, SWT.NONE);
+        resize(1);
+    }
+
+    /** Calls back with the row that the keyboard enters. */
+    public EditGrid onRow(IntConsumer listener) {
+        onRow = listener;
+        return this;
+    }
+
+    /**
+     * Shows rows about some subject; rows being typed in about the same subject stay.
+     *
+     * @param texts for each row the texts of all columns
+     */
+    public void show(String about, List<List<String>> texts) {
+        if (!about.equals(subject)) {
+            rows.forEach(GridRow::leave);
+            keepDrafts();
+            rows.forEach(GridRow::forget);
+        }
+        boolean fresh = !about.equals(subject);
+        subject = about;
+        resize(texts.size() + 1);
+        List<String> none = columns.stream().map(column -> "").toList();
+        for (int row = 0; row < rows.size(); row++) {
+            rows.get(row).show(row < texts.size() ? texts.get(row) : none);
+        }
+        if (fresh) {
+            drafts.getOrDefault(about, Map.of()).forEach((row, cells) -> {
+                if (row < rows.size()) {
+                    rows.get(row).type(cells);
+                }
+            });
+        }
+        requestLayout();
+        FormPane.reflow(this);
+    }
+
+    /** Puts the keyboard in a row. */
+    public void focusRow(int row) {
+        if (row < rows.size()) {
+            rows.get(row).focus();
+        }
+    }
+
+    List<GridColumn> columns() {
+        return columns;
+    }
+
+    String cellId(int row, int column) {
+        return id + ":" + row + ":" + column;
+    }
+
+    void entered(GridRow row) {
+        onRow.accept(rows.indexOf(row));
+    }
+
+    Optional<String> save(GridRow row, List<String> cells) {
+        Optional<String> problem = saving.save(subject, rows.indexOf(row), cells);
+        if (problem.isEmpty()) {
+            drafts.remove(subject);
+        }
+        return problem;
+    }
+
+    void next(GridRow row) {
+        int after = rows.indexOf(row) + 1;
+        if (after < rows.size()) {
+            rows.get(after).focus();
+        }
+    }
+
+    private void keepDrafts() {
+        Map<Integer, List<String>> edited = new HashMap<>();
+        for (int row = 0; row < rows.size(); row++) {
+            if (rows.get(row).isEdited()) {
+                edited.put(row, rows.get(row).cells());
+            }
+        }
+        if (edited.isEmpty()) {
+            drafts.remove(subject);
+        } else {
+            drafts.put(subject, edited);
+        }
+    }
+
+    private void resize(int wanted) {
+        while (rows.size() > wanted) {
+            rows.remove(rows.size() - 1).dispose();
+        }
+        while (rows.size() < wanted) {
+            rows.add(new GridRow(this, rows.size()));
+        }
+    }
+
+    private void heading(GridColumn column) {
+        Label label = new Label(this, SWT.NONE);
+        label.setText(column.heading());
+        label.setFont(Fonts.small(this));
+        label.setForeground(Palette.of(this).quiet());
+        label.setLayoutData(span(column));
+    }
+
+    static GridData span(GridColumn column) {
+        GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false, column.weight(), 1);
+        data.widthHint = 20;
+        return data;
+    }
+
+    @Override
+    public boolean setFocus() {
+        focusRow(0);
+        return true;
+    }
+
+    /** The native controls in order, for tests. */
+    public List<Control> controls() {
+        return List.of(getChildren());
+    }
+}

@@ -1,0 +1,193 @@
+package etamine.widgets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.jface.bindings.keys.KeyStroke;
+import org.eclipse.jface.fieldassist.ContentProposal;
+import org.eclipse.jface.fieldassist.ContentProposalAdapter;
+import org.eclipse.jface.fieldassist.IContentProposal;
+import org.eclipse.jface.fieldassist.TextContentAdapter;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+
+/** One row of an {@link EditGrid}. */
+final class GridRow {
+    private static final String CHARACTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ, \b";
+    private final EditGrid grid;
+    private final List<Text> entries = new ArrayList<>();
+    private final List<Control> controls = new ArrayList<>();
+    private final List<Label> figures = new ArrayList<>();
+    private final Label sentence;
+    private List<String> shown = List.of();
+
+    GridRow(EditGrid grid, int place) {
+        this.grid = grid;
+        for (int column = 0; column < grid.columns().size(); column++) {
+            EditGrid.GridColumn about = grid.columns().get(column);
+            controls.add(about.editable() ? entry(about, grid.cellId(place, column)) : figure(about));
+        }
+        controls.add(remove());
+        sentence = new Label(grid, SWT.WRAP);
+        sentence.setFont(Fonts.small(grid));
+        sentence.setForeground(Palette.of(grid).text(Tone.BAD));
+        int width = grid.columns().stream().mapToInt(EditGrid.GridColumn::weight).sum() + 1;
+        sentence.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, width, 1));
+        controls.add(sentence);
+        shown = entries.stream().map(text -> "").toList();
+        problem("");
+    }
+
+    private Text entry(EditGrid.GridColumn column, String id) {
+        Text text = new Text(grid, SWT.BORDER | SWT.SINGLE);
+        text.setLayoutData(EditGrid.span(column));
+        Spoken.name(text, column.heading());
+        Spoken.id(text, id);
+        text.addListener(SWT.FocusIn, event -> grid.entered(this));
+        text.addListener(SWT.FocusOut, event -> leaveLater());
+        text.addListener(SWT.DefaultSelection, event -> enter());
+        text.addListener(SWT.KeyDown, this::escape);
+        ContentProposalAdapter proposals = new ContentProposalAdapter(
+                text,
+                new TextContentAdapter(),
+                (typed, position) -> column.complete().apply(typed).stream()
+                        .map(ContentProposal::new)
+                        .toArray(IContentProposal[]::new),
+                KeyStroke.getInstance(SWT.NONE, SWT.ARROW_DOWN),
+                CHARACTERS.toCharArray());
+        proposals.setProposalAcceptanceStyle(ContentProposalAdapter.PROPOSAL_REPLACE);
+        proposals.setAutoActivationDelay(120);
+        proposals.setPropagateKeys(true);
+        text.addListener(SWT.Resize, event -> proposals.setPopupSize(new Point(Math.max(260, text.getSize().x), 180)));
+        entries.add(text);
+        return text;
+    }
+
+    private Label figure(EditGrid.GridColumn column) {
+        Label label = new Label(grid, SWT.RIGHT);
+        label.setLayoutData(EditGrid.span(column));
+        figures.add(label);
+        return label;
+    }
+
+    private Button remove() {
+        Button button = new Button(grid, SWT.PUSH | SWT.FLAT);
+        button.setImage(Icons.small(grid, "remove"));
+        button.setToolTipText("Remove this line");
+        Spoken.name(button, "Remove this line");
+        GridData data = new GridData(SWT.CENTER, SWT.CENTER, false, false);
+        button.setLayoutData(data);
+        button.addListener(SWT.Selection, event -> {
+            entries.forEach(text -> text.setText(""));
+            leave();
+        });
+        return button;
+    }
+
+    void show(List<String> texts) {
+        List<String> values = new ArrayList<>();
+        int figure = 0;
+        for (int column = 0; column < grid.columns().size(); column++) {
+            if (grid.columns().get(column).editable()) {
+                values.add(texts.get(column));
+            } else {
+                figures.get(figure++).setText(texts.get(column));
+            }
+        }
+        boolean edited = isEdited();
+        shown = values;
+        if (!edited) {
+            type(values);
+            problem("");
+        }
+    }
+
+    void type(List<String> cells) {
+        for (int i = 0; i < entries.size(); i++) {
+            if (!entries.get(i).getText().equals(cells.get(i))) {
+                entries.get(i).setText(cells.get(i));
+            }
+        }
+        if (isEdited()) {
+            leave();
+        }
+    }
+
+    /** Makes what is typed count as shown, once it is kept elsewhere. */
+    void forget() {
+        shown = cells();
+        problem("");
+    }
+
+    List<String> cells() {
+        return entries.stream().map(text -> text.getText().strip()).toList();
+    }
+
+    boolean isEdited() {
+        return !cells().equals(shown);
+    }
+
+    void focus() {
+        entries.get(0).setFocus();
+    }
+
+    void leave() {
+        if (entries.get(0).isDisposed() || !isEdited()) {
+            return;
+        }
+        List<String> cells = cells();
+        Optional<String> wrong = grid.save(this, cells);
+        if (wrong.isEmpty() && !entries.get(0).isDisposed()) {
+            shown = cells;
+        }
+        problem(wrong.orElse(""));
+    }
+
+    private void enter() {
+        leave();
+        if (!isEdited()) {
+            grid.next(this);
+        }
+    }
+
+    /** Moving between the cells of a row does not leave it. */
+    private void leaveLater() {
+        grid.getDisplay().asyncExec(() -> {
+            boolean gone = grid.isDisposed() || entries.get(0).isDisposed();
+            if (!gone && entries.stream().noneMatch(Text::isFocusControl)) {
+                leave();
+            }
+        });
+    }
+
+    private void escape(Event event) {
+        if (event.character == SWT.ESC && isEdited()) {
+            for (int i = 0; i < entries.size(); i++) {
+                entries.get(i).setText(shown.get(i));
+            }
+            problem("");
+            event.doit = false;
+        }
+    }
+
+    private void problem(String text) {
+        if (sentence.isDisposed()) {
+            return;
+        }
+        sentence.setText(text);
+        sentence.setVisible(!text.isEmpty());
+        ((GridData) sentence.getLayoutData()).exclude = text.isEmpty();
+        sentence.requestLayout();
+        FormPane.reflow(grid);
+    }
+
+    void dispose() {
+        controls.forEach(Control::dispose);
+    }
+}
