@@ -1,0 +1,30 @@
+package etamine.ingredients.ui.internal;
+
+/**
+ * One ingredient in the list.
+ *
+ * @param id its id
+ * @param name its name
+ * @param group its heading
+ * @param price the written price; empty when there is none
+ * @param storage where it is kept
+ * @param allergens what is known of its allergens, in words
+ * @param allergensKnown whether both lists are established
+ * @param uses in how many recipes it is used
+ * @param doubtful whether something about it wants a look
+ */
+record IngredientRow(
+        String id,
+        String name,
+        String group,
+        String price,
+        String storage,
+        String allergens,
+        boolean allergensKnown,
+        int uses,
+        boolean doubtful) {
+
+    String usesText() {
+        return uses == 0 ? "" : Integer.toString(uses);
+    }
+}
