@@ -1,0 +1,74 @@
+package etamine.inventory.internal;
+
+import etamine.base.verb.Report;
+import etamine.base.verb.TextTable;
+import etamine.inventory.Movement;
+import etamine.measures.UnitPrice;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What the verbs that move stock say: the movements, and cautions below them. */
+final class MovementReport {
+    private MovementReport() {}
+
+    static Report of(List<Movement> movements, KnownItems items, List<String> more) {
+        TextTable table = new TextTable("Item", "Kind", ">Quantity", "Place", "Use by", "Cost");
+        List<Map<String, Object>> json = new ArrayList<>();
+        for (Movement movement : movements) {
+            json.add(json(movement));
+            table.row(
+                    items.name(movement.item()),
+                    Draft.text(movement.kind()),
+                    movement.quantity().toString(),
+                    movement.place(),
+                    movement.useBy().map(LocalDate::toString).orElse(""),
+                    movement.unitCost().map(Object::toString).orElse(""));
+        }
+        List<String> lines = new ArrayList<>(table.lines());
+        if (movements.isEmpty()) {
+            lines.add("Nothing had to be moved.");
+        }
+        lines.addAll(more);
+        return Report.done(Map.of("movements", json), lines);
+    }
+
+    private static Map<String, Object> json(Movement movement) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("id", movement.id());
+        json.put("at", movement.at().toString());
+        json.put("kind", Draft.text(movement.kind()));
+        json.put("item", movement.item());
+        json.put("place", movement.place());
+        json.put("quantity", movement.quantity().toString());
+        if (!movement.lot().isEmpty()) {
+            json.put("lot", movement.lot());
+        }
+        movement.useBy().ifPresent(day -> json.put("useBy", day.toString()));
+        movement.unitCost().ifPresent(cost -> json.put("unitCost", price(cost)));
+        if (!movement.note().isEmpty()) {
+            json.put("note", movement.note());
+        }
+        return json;
+    }
+
+    static Map<String, String> price(UnitPrice price) {
+        Map<String, String> json = new LinkedHashMap<>();
+        json.put("amount", price.amount().toPlainString());
+        json.put("per", price.per().toString());
+        return json;
+    }
+
+    /** A caution for everything that was used although its marked day has passed. */
+    static List<String> cautions(List<Movement> movements, KnownItems items, LocalDate today) {
+        return movements.stream()
+                .filter(movement -> movement.quantity().signum() < 0
+                        && movement.useBy().filter(today::isAfter).isPresent())
+                .map(movement -> "Caution: " + items.name(movement.item()) + " was taken from a lot marked "
+                        + movement.useBy().orElseThrow() + "; the date mark and local rules decide whether it may be used.")
+                .distinct()
+                .toList();
+    }
+}
