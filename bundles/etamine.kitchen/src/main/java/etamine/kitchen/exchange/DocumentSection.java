@@ -32,7 +32,7 @@ public abstract class DocumentSection implements ExchangeSection {
         this.module = module;
     }
 
-    /** The identifier of an entry; throws {@link IllegalArgumentException} when the entry cannot be understood. */
+    /** The identifier of an entry; an {@link IllegalArgumentException} when the entry cannot be understood. */
     protected abstract String understand(ObjectNode entry);
 
     /** What is wrong with an understood entry beside the others. */
@@ -92,6 +92,9 @@ public abstract class DocumentSection implements ExchangeSection {
 
     /** An entry that only says why it could not be understood. */
     public static ExchangeEntry refused(String pointer, IllegalArgumentException wrong) {
+        if (wrong instanceof EntryTroubles several) {
+            return ReadEntry.refused(pointer, "", several.troubles());
+        }
         String why = String.valueOf(wrong.getMessage());
         String capital = Character.toUpperCase(why.charAt(0)) + why.substring(1);
         String sentence = capital.endsWith(".") ? capital : capital + ".";
