@@ -21,6 +21,12 @@ public record ItemModel(
         offers = List.copyOf(offers);
     }
 
+    /** The item's id alone: models are looked up often, and there is one for each item. */
+    @Override
+    public int hashCode() {
+        return item.hashCode();
+    }
+
     /**
      * What is wanted of an item. The arrays are not changed by anybody.
      *
