@@ -17,14 +17,14 @@ final class KnownVerbs {
 
     private static Map<String, String> modules() {
         Map<String, String> modules = new TreeMap<>();
-        put(modules, "etamine.book", "new demo load dump check backup restore today find kitchen");
+        put(modules, "etamine.book", "new demo load dump check backup restore today find kitchen schema");
         put(modules, "etamine.ingredients", "items");
         put(modules, "etamine.recipes", "recipes recipe scale");
         put(modules, "etamine.costing", "cost");
         put(modules, "etamine.catalogue", "suppliers offers");
         put(modules, "etamine.inventory", "stock count receive waste make");
-        put(modules, "etamine.diary", "covers");
-        put(modules, "etamine.ordering", "plan order");
+        put(modules, "etamine.diary", "covers sales");
+        put(modules, "etamine.ordering", "plan order orders pars");
         put(modules, "etamine.modules", "modules");
         return modules;
     }

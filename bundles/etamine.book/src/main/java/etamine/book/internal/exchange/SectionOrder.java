@@ -19,6 +19,7 @@ final class SectionOrder {
             "stock",
             "movements",
             "onOrder",
+            "orders",
             "covers",
             "mix",
             "sales",
