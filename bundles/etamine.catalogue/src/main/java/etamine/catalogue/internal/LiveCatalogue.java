@@ -15,8 +15,10 @@ import etamine.measures.Unit;
 import etamine.measures.UnitPrice;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.Currency;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -58,14 +60,13 @@ public final class LiveCatalogue implements Catalogue {
 
     @Override
     public List<Offer> offers(LocalDate on) {
-        return shelves.offers().values().stream().filter(offer -> holds(offer, on)).toList();
+        return holding(shelves.offers().values(), on);
     }
 
     @Override
     public List<Offer> offersFor(String item, LocalDate on) {
         Optional<Item> known = item(item);
-        return shelves.offersOf(item).stream()
-                .filter(offer -> holds(offer, on))
+        return holding(shelves.offersOf(item), on).stream()
                 .map(offer -> new Priced(offer, new PackContent(offer, known).unitPrice()))
                 .sorted(Priced.CHEAPEST_FIRST)
                 .map(Priced::offer)
@@ -77,6 +78,20 @@ public final class LiveCatalogue implements Catalogue {
                         Priced::unitPrice, Comparator.comparing((Optional<Ratio> price) -> price.isEmpty()))
                 .thenComparing(priced -> priced.unitPrice().orElse(Ratio.ZERO))
                 .thenComparing(priced -> OfferForm.id(priced.offer()));
+    }
+
+    /** One offer per article: the one whose price was the last to come into force. */
+    private static List<Offer> holding(Collection<Offer> offers, LocalDate on) {
+        Map<String, Offer> latest = new LinkedHashMap<>();
+        offers.stream()
+                .filter(offer -> holds(offer, on))
+                .forEach(offer -> latest.merge(OfferForm.article(offer), offer, LiveCatalogue::later));
+        return List.copyOf(latest.values());
+    }
+
+    private static Offer later(Offer one, Offer other) {
+        LocalDate first = one.from().orElse(LocalDate.MIN);
+        return other.from().orElse(LocalDate.MIN).isAfter(first) ? other : one;
     }
 
     private static boolean holds(Offer offer, LocalDate on) {

@@ -56,8 +56,13 @@ final class OfferForm {
     }
 
     /** Supplier and article number, or supplier and item where there is no number. */
-    static String id(Offer offer) {
+    static String article(Offer offer) {
         return offer.supplier() + "/" + (offer.code().isEmpty() ? offer.item() : offer.code());
+    }
+
+    /** The article and the day its price holds from, so that an article can have an old, a present and a next price. */
+    static String id(Offer offer) {
+        return article(offer) + offer.from().map(from -> "@" + from).orElse("");
     }
 
     /** Writes an offer over what is there, keeping members this program does not know. */

@@ -79,13 +79,13 @@ class CatalogueExchangeTest {
     @Test
     void movesAnOfferToItsNewArticleNumberInOneUndoableStep() {
         bench.load("[" + Bench.DAIRY + "]", "[" + CREAM + "]");
-        Offer old = bench.shelves.offers().get("dairy/D-104");
+        Offer old = bench.shelves.offers().get("dairy/D-104@2026-11-01");
         bench.suppliers.save(new Offer(old.supplier(), old.item(), "D-200", old.gtin(), old.pack(),
-                new BigDecimal("25.00"), old.per(), old.breaks(), old.lifeOnArrival(), old.from()), "dairy/D-104");
-        assertThat(bench.shelves.offers().keySet()).isEqualTo(Set.of("dairy/D-200"));
+                new BigDecimal("25.00"), old.per(), old.breaks(), old.lifeOnArrival(), old.from()), "dairy/D-104@2026-11-01");
+        assertThat(bench.shelves.offers().keySet()).isEqualTo(Set.of("dairy/D-200@2026-11-01"));
         assertThat(bench.offerSection.dump().get(0).get("x-shelf").asText()).isEqualTo("left");
         bench.book.history().undo();
-        assertThat(bench.shelves.offers().keySet()).isEqualTo(Set.of("dairy/D-104"));
+        assertThat(bench.shelves.offers().keySet()).isEqualTo(Set.of("dairy/D-104@2026-11-01"));
         assertThat(bench.offerSection.dump()).isEqualTo(Bench.json("[" + CREAM + "]"));
     }
 
@@ -102,7 +102,7 @@ class CatalogueExchangeTest {
     @Test
     void refusesAnOfferOfAnUnknownItemOrOverAnother() {
         bench.load("[" + Bench.DAIRY + "]", "[" + CREAM + "]");
-        Offer offer = bench.shelves.offers().get("dairy/D-104");
+        Offer offer = bench.shelves.offers().get("dairy/D-104@2026-11-01");
         assertThatThrownBy(() -> bench.suppliers.save(offer, ""))
                 .isInstanceOf(RefusedException.class)
                 .hasMessageContaining("already an offer dairy/D-104");

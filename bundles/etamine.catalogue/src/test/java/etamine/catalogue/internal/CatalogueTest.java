@@ -9,6 +9,7 @@ import etamine.kitchen.today.DayMark;
 import etamine.measures.Quantity;
 import etamine.measures.Unit;
 import etamine.measures.UnitPrice;
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
@@ -48,6 +49,22 @@ class CatalogueTest {
                  "from": "2026-11-25"}""");
         bench.clock.move(Duration.ofDays(1));
         assertThat(quote("cream").text()).contains("D-106");
+    }
+
+    @Test
+    void takesThePriceOfAnArticleThatWasTheLastToComeIntoForce() {
+        offers("""
+                {"supplier": "dairy", "item": "cream", "code": "D-104", "pack": "1 l", "price": {"amount": "3.60"},
+                 "from": "2026-09-01"},
+                {"supplier": "dairy", "item": "cream", "code": "D-104", "pack": "1 l", "price": {"amount": "4.10"},
+                 "from": "2026-11-16"},
+                {"supplier": "dairy", "item": "cream", "code": "D-104", "pack": "1 l", "price": {"amount": "3.90"},
+                 "from": "2026-12-24"}""");
+        assertThat(quote("cream").price()).isEqualTo(UnitPrice.of("4.10", "1 l"));
+        assertThat(bench.catalogue.offers(LocalDate.of(2026, 11, 15))).extracting(Offer::amount)
+                .containsExactly(new BigDecimal("3.60"));
+        assertThat(bench.catalogue.offersFor("cream", LocalDate.of(2026, 12, 24))).extracting(Offer::amount)
+                .containsExactly(new BigDecimal("3.90"));
     }
 
     @Test
