@@ -25,7 +25,7 @@ import org.junit.jupiter.api.extension.ExtensionContext;
  * one; they never pass unseen. Shells left open are closed after each test.
  */
 public final class DisplayRule implements BeforeAllCallback, AfterEachCallback, AfterAllCallback {
-    private static final long PATIENCE = 20_000;
+    private static final long PATIENCE = 60_000;
     private Optional<Display> display = Optional.empty();
 
     @Override
@@ -74,7 +74,7 @@ public final class DisplayRule implements BeforeAllCallback, AfterEachCallback, 
         }
     }
 
-    /** Handles events until {@code condition} holds; fails after twenty seconds, naming what it waited for. */
+    /** Handles events until {@code condition} holds; fails after a minute, naming what it waited for. */
     public void until(String what, BooleanSupplier condition) {
         long end = System.currentTimeMillis() + PATIENCE;
         while (!condition.getAsBoolean()) {

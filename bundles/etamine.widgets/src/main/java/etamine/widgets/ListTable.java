@@ -170,6 +170,9 @@ public final class ListTable<T> extends Composite {
 
     @Override
     public boolean setFocus() {
+        if (table.isDisposed()) {
+            return false;
+        }
         if (rows.shown().isEmpty()) {
             return empty.setFocus();
         }

@@ -3,23 +3,27 @@ package etamine.shell.app.internal;
 import etamine.shell.BenchAction;
 import etamine.widgets.Icons;
 import etamine.widgets.Spoken;
+import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.FillLayout;
+import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
 
 /** What can be done on the bench, as buttons. */
 final class ActionBar extends Composite {
-    private final ToolBar bar;
+    private final List<ToolItem> items = new ArrayList<>();
     private List<BenchAction> shown = List.of();
 
     ActionBar(Composite parent) {
         super(parent, SWT.NONE);
-        setLayout(new FillLayout());
-        bar = Spoken.id(new ToolBar(this, SWT.FLAT | SWT.RIGHT | SWT.WRAP), "actions");
-        Spoken.name(bar, "What can be done here");
+        RowLayout layout = new RowLayout(SWT.HORIZONTAL);
+        layout.marginTop = 0;
+        layout.marginBottom = 0;
+        layout.spacing = 2;
+        setLayout(layout);
+        Spoken.id(this, "actions");
     }
 
     /** Shows these actions; the same ones only get their state looked at again. */
@@ -30,7 +34,7 @@ final class ActionBar extends Composite {
             rebuild();
         }
         for (int at = 0; at < shown.size(); at++) {
-            bar.getItem(at).setEnabled(possible(shown.get(at)));
+            items.get(at).setEnabled(possible(shown.get(at)));
         }
     }
 
@@ -43,26 +47,34 @@ final class ActionBar extends Composite {
 
     @Override
     public boolean setFocus() {
-        return !shown.isEmpty() && bar.setFocus();
+        return !items.isEmpty()
+                && !items.get(0).isDisposed()
+                && items.get(0).getParent().setFocus();
     }
 
     private void rebuild() {
-        for (ToolItem item : bar.getItems()) {
-            item.dispose();
-        }
+        items.forEach(item -> item.getParent().dispose());
+        items.clear();
         for (int at = 0; at < shown.size(); at++) {
-            BenchAction action = shown.get(at);
-            int place = at;
-            ToolItem item = new ToolItem(bar, SWT.PUSH);
-            item.setText(action.label());
-            if (!action.icon().isEmpty()) {
-                item.setImage(Icons.small(bar, action.icon()));
-            }
-            item.setToolTipText(
-                    action.key() == 0 ? action.label() : action.label() + " (" + KeyText.of(action.key()) + ")");
-            item.setData("id", "action:" + action.id());
-            item.addListener(SWT.Selection, event -> shown.get(place).run().run());
+            items.add(item(at));
         }
+    }
+
+    /** Each action has a bar of its own, so that the row wraps when it is narrow. */
+    private ToolItem item(int place) {
+        BenchAction action = shown.get(place);
+        ToolBar bar = new ToolBar(this, SWT.FLAT | SWT.RIGHT);
+        ToolItem item = new ToolItem(bar, SWT.PUSH);
+        item.setText(action.label());
+        if (!action.icon().isEmpty()) {
+            item.setImage(Icons.small(bar, action.icon()));
+        }
+        item.setToolTipText(
+                action.key() == 0 ? action.label() : action.label() + " (" + KeyText.of(action.key()) + ")");
+        item.setData("id", "action:" + action.id());
+        item.addListener(SWT.Selection, event -> shown.get(place).run().run());
+        Spoken.name(bar, action.label());
+        return item;
     }
 
     private static List<String> words(List<BenchAction> actions) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -19,7 +20,7 @@ import java.util.function.Function;
  */
 final class Asking implements AutoCloseable {
     private final ExecutorService threads = Executors.newCachedThreadPool(Asking::thread);
-    private final Map<Object, Future<?>> busy = new ConcurrentHashMap<>();
+    private final Set<Object> busy = ConcurrentHashMap.newKeySet();
     private final long limit;
 
     /** Gives every round of questions that many milliseconds. */
@@ -39,18 +40,13 @@ final class Asking implements AutoCloseable {
         Map<S, Future<List<R>>> asked = new LinkedHashMap<>();
         Map<String, String> failures = new LinkedHashMap<>();
         for (S source : sources) {
-            Future<?> last = busy.get(source);
-            if (last != null && !last.isDone()) {
-                failures.put(module(source), "does not answer");
+            if (busy.add(source)) {
+                asked.put(source, threads.submit(() -> answer(source, question)));
             } else {
-                Future<List<R>> future = threads.submit(() -> List.copyOf(question.apply(source)));
-                busy.put(source, future);
-                asked.put(source, future);
+                failures.put(module(source), "does not answer");
             }
         }
-        List<R> things = collect(asked, failures);
-        busy.values().removeIf(Future::isDone);
-        return new Gleaned<>(things, failures);
+        return new Gleaned<>(collect(asked, failures), failures);
     }
 
     @Override
@@ -63,6 +59,14 @@ final class Asking implements AutoCloseable {
         String name = service.getClass().getPackageName();
         String word = name.replaceFirst("^etamine\\.", "").replaceFirst("\\.internal.*$", "");
         return word.isEmpty() ? service.getClass().getSimpleName() : word;
+    }
+
+    private <S, R> List<R> answer(S source, Function<S, List<R>> question) {
+        try {
+            return List.copyOf(question.apply(source));
+        } finally {
+            busy.remove(source);
+        }
     }
 
     private <S, R> List<R> collect(Map<S, Future<List<R>>> asked, Map<String, String> failures) {

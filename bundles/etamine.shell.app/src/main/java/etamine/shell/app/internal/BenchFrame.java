@@ -14,11 +14,17 @@ final class BenchFrame implements Frame {
     private final String station;
     private final Window window;
     private final BooleanSupplier alive;
+    private Optional<Explanation> explained = Optional.empty();
 
     BenchFrame(String station, Window window, BooleanSupplier alive) {
         this.station = station;
         this.window = window;
         this.alive = alive;
+    }
+
+    /** What was last explained here. */
+    Optional<Explanation> explanation() {
+        return explained;
     }
 
     @Override
@@ -28,16 +34,14 @@ final class BenchFrame implements Frame {
 
     @Override
     public void explain(Explanation explanation) {
-        if (window.benches().isShown(station)) {
-            window.explain(Optional.of(explanation));
-        }
+        explained = Optional.of(explanation);
+        showExplained();
     }
 
     @Override
     public void explainNothing() {
-        if (window.benches().isShown(station)) {
-            window.explain(Optional.empty());
-        }
+        explained = Optional.empty();
+        showExplained();
     }
 
     @Override
@@ -70,5 +74,11 @@ final class BenchFrame implements Frame {
     @Override
     public Shell window() {
         return window.shell();
+    }
+
+    private void showExplained() {
+        if (window.benches().isShown(station)) {
+            window.explain(explained);
+        }
     }
 }

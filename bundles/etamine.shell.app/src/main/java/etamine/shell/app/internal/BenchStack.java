@@ -35,10 +35,13 @@ final class BenchStack extends Composite {
     private Optional<Composite> inPlace = Optional.empty();
     private String shown = PassStation.ID;
     private boolean bookOpen = true;
+    private boolean closing;
 
     BenchStack(Composite parent, Window window) {
         super(parent, SWT.NONE);
         this.window = window;
+        // While the window goes, the toolkit looks for a new place for the keyboard among controls half gone.
+        window.shell().addListener(SWT.Dispose, event -> closing = true);
         setLayout(Window.plain(1));
         Composite head = new Composite(this, SWT.NONE);
         GridLayout layout = new GridLayout(2, false);
@@ -69,7 +72,9 @@ final class BenchStack extends Composite {
                 bench.dispose();
             }
         }
-        show(shown);
+        if (inPlace.isPresent() || !open.containsKey(shown)) {
+            show(shown);
+        }
     }
 
     /** The stations as they stand on the rail. */
@@ -105,11 +110,10 @@ final class BenchStack extends Composite {
     void show(String id) {
         shown = id;
         dropNote();
-        window.explain(Optional.empty());
         if (!bookOpen) {
             note(parent -> window.desk().welcome(parent));
         } else if (stations.containsKey(id)) {
-            bringUp(open.computeIfAbsent(id, this::openBench));
+            bringUp(id);
         } else {
             note(parent -> Notes.build(
                     parent,
@@ -118,6 +122,7 @@ final class BenchStack extends Composite {
                             + "What it kept is still in the book; it comes back with its module."));
         }
         area.layout();
+        window.explain(current().flatMap(OpenBench::explanation));
         actionsChanged();
     }
 
@@ -167,6 +172,9 @@ final class BenchStack extends Composite {
 
     @Override
     public boolean setFocus() {
+        if (closing) {
+            return false;
+        }
         focus();
         return true;
     }
@@ -175,11 +183,11 @@ final class BenchStack extends Composite {
         return inPlace.isPresent() ? Optional.empty() : Optional.ofNullable(open.get(shown));
     }
 
-    private OpenBench openBench(String id) {
-        return new OpenBench(id, Objects.requireNonNull(stations.get(id)), area, window);
-    }
-
-    private void bringUp(OpenBench bench) {
+    private void bringUp(String id) {
+        if (!open.containsKey(id)) {
+            open.put(id, new OpenBench(id, Objects.requireNonNull(stations.get(id)), area, window));
+        }
+        OpenBench bench = Objects.requireNonNull(open.get(id));
         stack.topControl = bench.host();
         bench.refreshIfStale();
     }

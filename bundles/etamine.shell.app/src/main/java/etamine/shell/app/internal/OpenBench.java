@@ -1,5 +1,6 @@
 package etamine.shell.app.internal;
 
+import etamine.base.Explanation;
 import etamine.base.Subject;
 import etamine.shell.Bench;
 import etamine.shell.BenchAction;
@@ -43,6 +44,11 @@ final class OpenBench {
 
     Composite host() {
         return host;
+    }
+
+    /** What the slate said when this bench was last in front. */
+    Optional<Explanation> explanation() {
+        return bench.isPresent() ? frame.explanation() : Optional.empty();
     }
 
     List<BenchAction> actions() {

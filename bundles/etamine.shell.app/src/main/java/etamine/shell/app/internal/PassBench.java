@@ -144,9 +144,7 @@ final class PassBench implements Bench {
     }
 
     private String due(Call call) {
-        return call.due()
-                .map(due -> Sentences.due(due, Instant.now(), pass.zone()))
-                .orElse("");
+        return call.due().map(due -> Sentences.due(due, pass.clock())).orElse("");
     }
 
     private static Instant dueOrLast(Call call) {

@@ -5,8 +5,8 @@ import etamine.kitchen.today.DayMark;
 import etamine.shell.Bench;
 import etamine.shell.Frame;
 import etamine.shell.Station;
+import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,14 +18,14 @@ import org.eclipse.swt.widgets.Composite;
 final class PassStation implements Station {
     static final String ID = "pass";
     private final Days days;
-    private final Supplier<ZoneId> zone;
+    private final Supplier<Clock> clock;
     private List<Call> calls = List.of();
     private Map<LocalDate, List<DayMark>> marks = Map.of();
     private Optional<PassBench> bench = Optional.empty();
 
-    PassStation(Days days, Supplier<ZoneId> zone) {
+    PassStation(Days days, Supplier<Clock> clock) {
         this.days = days;
-        this.zone = zone;
+        this.clock = clock;
     }
 
     /** Whether a call wants somebody today. */
@@ -55,8 +55,9 @@ final class PassStation implements Station {
         return marks.getOrDefault(days.picked(), List.of());
     }
 
-    ZoneId zone() {
-        return zone.get();
+    /** The clock of the house. */
+    Clock clock() {
+        return clock.get();
     }
 
     @Override

@@ -1,8 +1,8 @@
 package etamine.shell.app.internal;
 
+import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -25,10 +25,11 @@ final class Sentences {
     }
 
     /** When something is due, as seen now: {@code in 2 h 10 min}, {@code 12 min ago}, {@code Fri 27, 22:00}. */
-    static String due(Instant due, Instant now, ZoneId zone) {
+    static String due(Instant due, Clock clock) {
+        Instant now = clock.instant();
         long minutes = Math.abs(Duration.between(now, due).toMinutes());
         if (minutes >= 24 * 60) {
-            return DAY_AND_TIME.format(ZonedDateTime.ofInstant(due, zone));
+            return DAY_AND_TIME.format(ZonedDateTime.ofInstant(due, clock.getZone()));
         }
         String span = minutes < 60 ? minutes + " min" : minutes / 60 + " h " + minutes % 60 + " min";
         if (minutes == 0) {

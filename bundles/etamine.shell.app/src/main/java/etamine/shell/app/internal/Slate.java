@@ -73,7 +73,7 @@ final class Slate extends Composite {
 
     @Override
     public boolean setFocus() {
-        return tree.isVisible() && tree.setFocus();
+        return !tree.isDisposed() && tree.isVisible() && tree.setFocus();
     }
 
     private void closeButton(Runnable close) {

@@ -89,7 +89,7 @@ final class StationRail extends Composite {
 
     @Override
     public boolean setFocus() {
-        return table.setFocus();
+        return !table.isDisposed() && table.setFocus();
     }
 
     private String picked() {

@@ -2,13 +2,16 @@ package etamine.shell.app.internal;
 
 import org.eclipse.swt.SWTException;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
 
 /** The way onto the window's thread from any other. */
 final class Ui {
     private final Display display;
+    private final Shell shell;
 
-    Ui(Display display) {
-        this.display = display;
+    Ui(Shell shell) {
+        this.display = shell.getDisplay();
+        this.shell = shell;
     }
 
     /** Runs on the window's thread soon; nothing happens once the window is gone. */
@@ -17,11 +20,17 @@ final class Ui {
             return;
         }
         try {
-            display.asyncExec(task);
+            display.asyncExec(() -> ifThere(task));
         } catch (SWTException gone) {
             if (!display.isDisposed()) {
                 throw gone;
             }
+        }
+    }
+
+    private void ifThere(Runnable task) {
+        if (!shell.isDisposed()) {
+            task.run();
         }
     }
 
@@ -44,7 +53,7 @@ final class Ui {
         synchronized void wish() {
             if (!waiting) {
                 waiting = true;
-                later(() -> display.timerExec(delay, this::run));
+                later(() -> display.timerExec(delay, () -> ifThere(this::run)));
             }
         }
 

@@ -70,7 +70,7 @@ final class WeekRibbon extends Composite {
 
     @Override
     public boolean setFocus() {
-        return picked().forceFocus();
+        return !picked().isDisposed() && picked().forceFocus();
     }
 
     private List<DayMark> marksOf(LocalDate day) {

@@ -5,8 +5,8 @@ import etamine.base.Subject;
 import etamine.kitchen.house.Kitchen;
 import etamine.shell.BenchAction;
 import etamine.widgets.Palette;
+import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
@@ -52,8 +52,8 @@ final class Window {
         this.display = display;
         this.gathering = gathering;
         this.settings = settings;
-        ui = new Ui(display);
         shell = new Shell(display, SWT.SHELL_TRIM);
+        ui = new Ui(shell);
         shell.setText("Etamine");
         shell.setImages(WindowIcon.images(display));
         shell.setLayout(plain(1));
@@ -77,7 +77,7 @@ final class Window {
         line(shell);
         work = fill(new WorkLine(shell, ui));
         desk = new BookDesk(shell, gathering, work);
-        pass = new PassStation(days, this::zone);
+        pass = new PassStation(days, this::clock);
         benches = new BenchStack(sash, this);
         slate = new Slate(sash, this::go, this::toggleSlate);
         sash.setWeights(73, 27);
@@ -96,6 +96,10 @@ final class Window {
         shell.setLocation(screen.x + (screen.width - outer.x) / 2, screen.y + (screen.height - outer.y) / 2);
         stationsChanged();
         shell.addListener(SWT.Close, this::closing);
+        shell.addListener(SWT.Dispose, event -> {
+            watch.close();
+            today.close();
+        });
         FirstPaint.then(shell, settings.paintFile(), this::afterFirstPaint);
         shell.open();
         rail.setFocus();
@@ -115,8 +119,6 @@ final class Window {
                 }
             }
         }
-        watch.close();
-        today.close();
         work.close();
         gathering.session().close();
     }
@@ -173,6 +175,7 @@ final class Window {
     void toggleSlate() {
         boolean close = sash.getMaximizedControl() == null;
         sash.setMaximizedControl(close ? benches : null);
+        slate.setVisible(!close);
         menu.slateShown(!close);
     }
 
@@ -266,12 +269,8 @@ final class Window {
         return gathering.kitchens().latest().map(Kitchen::today).orElseGet(LocalDate::now);
     }
 
-    private ZoneId zone() {
-        return gathering
-                .kitchens()
-                .latest()
-                .map(kitchen -> kitchen.clock().getZone())
-                .orElseGet(ZoneId::systemDefault);
+    private Clock clock() {
+        return gathering.kitchens().latest().map(Kitchen::clock).orElseGet(Clock::systemDefaultZone);
     }
 
     private static <C extends Control> C fill(C control) {

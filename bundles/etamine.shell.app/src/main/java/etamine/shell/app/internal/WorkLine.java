@@ -100,7 +100,7 @@ final class WorkLine extends Composite {
             try {
                 T result = job.run(task);
                 ui.later(() -> end(task, () -> deliver(result, then, wanted)));
-            } catch (Exception | LinkageError problem) {
+            } catch (Throwable problem) {
                 Trouble.note(label, problem);
                 ui.later(() -> end(task, () -> failed(task, problem)));
             }
