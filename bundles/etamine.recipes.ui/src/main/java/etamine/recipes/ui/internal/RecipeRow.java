@@ -1,0 +1,19 @@
+package etamine.recipes.ui.internal;
+
+import etamine.kitchen.recipe.Kind;
+
+/**
+ * One recipe in the list.
+ *
+ * @param id its id
+ * @param name its name
+ * @param kind what it is for
+ * @param makes how much of the main thing a batch gives
+ * @param problems how many things about it want a look
+ */
+record RecipeRow(String id, String name, Kind kind, String makes, int problems) {
+
+    String kindText() {
+        return KindText.of(kind);
+    }
+}

@@ -1,0 +1,74 @@
+package etamine.recipes.ui.internal;
+
+import etamine.kitchen.item.Allergens;
+import etamine.kitchen.item.Item;
+import etamine.kitchen.item.Items;
+import etamine.kitchen.item.Preparation;
+import etamine.measures.Equivalence;
+import etamine.measures.Quantity;
+import etamine.measures.Ratio;
+import etamine.measures.Unit;
+import etamine.recipes.internal.ExactScaling;
+import etamine.recipes.internal.GraphRecipes;
+import etamine.recipes.internal.MadeItems;
+import etamine.recipes.internal.RecipeShelf;
+import etamine.recipes.internal.ShelvedRecipes;
+import etamine.recipes.internal.TypedLines;
+import etamine.testing.VolatileBook;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** The bench's model on the real services, a book in memory and a short list of ingredients. */
+final class Stove {
+    final VolatileBook book = new VolatileBook();
+    private final RecipeShelf shelf = new RecipeShelf(book);
+    private final MadeItems made = new MadeItems(shelf, () -> Optional.of(this.items()));
+    final GraphRecipes recipes = new GraphRecipes(shelf, () -> Optional.of(items()), made);
+    final ShelvedRecipes writing = new ShelvedRecipes(shelf, () -> Optional.of(items()), made);
+    private final Kitchenware ware = new Kitchenware(
+            recipes,
+            writing,
+            new ExactScaling(shelf, () -> Optional.of(items()), made),
+            new TypedLines(() -> Optional.of(items()), made),
+            () -> Optional.of(items()),
+            Optional::empty,
+            Optional::empty);
+    final RecipesModel model = new RecipesModel(ware);
+    final RecipeStory story = new RecipeStory(ware, model);
+    private final Map<String, Item> listed = new TreeMap<>(Map.of(
+            "celeriac",
+            item("celeriac", "Celeriac", new Allergens(Set.of("celery"), Set.of(), true),
+                    new Preparation("peeled, large dice", Ratio.parse("0.74"), List.of(
+                            new Equivalence(Quantity.parse("1 cup"), Quantity.parse("156 g"))))),
+            "cream", item("cream", "Cream", Allergens.unknown())));
+
+    private static Item item(String id, String name, Allergens allergens, Preparation... preparations) {
+        return new Item(
+                id, name, "", false, "", Optional.empty(), Unit.KG, List.of(), List.of(preparations), allergens,
+                Optional.empty());
+    }
+
+    private Items items() {
+        return new Items() {
+            @Override
+            public Optional<Item> find(String id) {
+                return Optional.ofNullable(all().get(id));
+            }
+
+            @Override
+            public Map<String, Item> listed() {
+                return listed;
+            }
+
+            @Override
+            public Map<String, Item> all() {
+                Map<String, Item> all = new TreeMap<>(made.items());
+                all.putAll(listed);
+                return all;
+            }
+        };
+    }
+}
