@@ -3,7 +3,7 @@ package etamine.bench;
 import java.util.List;
 
 /** Something that can be measured. A new one is added to the list in {@link Benches}. */
-interface Bench {
+public interface Bench {
 
     /** What it is called on the command line. */
     String name();

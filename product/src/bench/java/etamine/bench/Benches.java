@@ -1,5 +1,6 @@
 package etamine.bench;
 
+import etamine.costing.internal.RollUpBench;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
@@ -16,7 +17,7 @@ public final class Benches {
     /** Prints the figures of each bench under its name. */
     public static void main(String[] names) throws Exception {
         Path product = Path.of(System.getProperty("etamine.product"));
-        List<Bench> all = List.of(new StartBench(product));
+        List<Bench> all = List.of(new StartBench(product), new RollUpBench(), new BookBench(product));
         Set<String> chosen = Set.of(names);
         try (PrintStream out =
                 new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8)) {
