@@ -75,14 +75,17 @@ final class BookBench implements Bench {
     }
 
     private static void load(Object exchange, Path file) throws Exception {
-        ClassLoader loader = exchange.getClass().getClassLoader();
-        Object strict = loader.loadClass("etamine.kitchen.exchange.Exchange$LoadTerms")
-                .getMethod("strict")
-                .invoke(null);
-        Object unseen = loader.loadClass("etamine.base.Progress").getMethod("unseen").invoke(null);
-        Object result = call(exchange, "load", List.of(file), strict, unseen);
-        if (!(Boolean) call(result, "written")) {
-            throw new IllegalStateException("The generated book was rejected: " + result);
+        Class<?> contract = Class.forName(
+                "etamine.kitchen.exchange.Exchange", false, exchange.getClass().getClassLoader());
+        for (Method method : contract.getMethods()) {
+            if (method.getName().equals("load")) {
+                Object strict = method.getParameterTypes()[1].getMethod("strict").invoke(null);
+                Object unseen = method.getParameterTypes()[2].getMethod("unseen").invoke(null);
+                Object result = method.invoke(exchange, List.of(file), strict, unseen);
+                if (!(Boolean) call(result, "written")) {
+                    throw new IllegalStateException("The generated book was rejected: " + result);
+                }
+            }
         }
     }
 

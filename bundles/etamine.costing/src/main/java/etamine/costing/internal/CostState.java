@@ -34,6 +34,30 @@ final class CostState {
         this.figures = graph.compute(prices());
     }
 
+    /** The same recipes with other prices. */
+    CostState(Map<String, Item> items, CostState before, PriceBoard board) {
+        this.items = items;
+        this.makers = before.makers;
+        this.order = before.order;
+        this.graph = before.graph;
+        this.places = before.places;
+        this.board = board;
+        this.figures = graph.compute(prices());
+    }
+
+    /** Whether these are the very recipes it was reckoned from, so that only prices can differ. */
+    boolean standsOn(List<CompiledRecipe> now) {
+        if (order.size() != now.size()) {
+            return false;
+        }
+        for (int i = 0; i < now.size(); i++) {
+            if (order.get(i) != now.get(i)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     private double[] prices() {
         double[] prices = new double[graph.numbers().size()];
         Arrays.fill(prices, Double.NaN);

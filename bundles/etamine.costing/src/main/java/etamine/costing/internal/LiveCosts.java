@@ -135,6 +135,10 @@ public final class LiveCosts implements Costs {
         List<Recipe> order = known == null ? List.of() : known.inOrder();
         RecipeReuse reuse = new RecipeReuse(compiled, state.items(), all);
         List<CompiledRecipe> now = order.stream().map(reuse::compile).toList();
+        PriceBoard board = new PriceBoard(sources);
+        if (state.standsOn(now)) {
+            return new CostState(all, state, board);
+        }
         Map<String, CompiledRecipe> kept = new HashMap<>();
         Map<String, String> makers = new HashMap<>();
         for (CompiledRecipe one : now) {
@@ -143,6 +147,6 @@ public final class LiveCosts implements Costs {
                     make.item(), item -> known.maker(item).orElse(one.recipe()).id()));
         }
         compiled = kept;
-        return new CostState(all, now, makers, new PriceBoard(sources));
+        return new CostState(all, now, makers, board);
     }
 }

@@ -10,6 +10,7 @@ import etamine.measures.UnitPrice;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Currency;
+import java.util.List;
 
 /** The border between exact values and the engine's numbers. */
 final class Reckoning {
@@ -24,7 +25,11 @@ final class Reckoning {
 
     /** The quantity in the item's reckoning unit. */
     static Conversion convert(Item item, Quantity quantity) {
-        return item.converter().convert(quantity, unit(item));
+        Unit unit = unit(item);
+        // Most need no equivalence, and this is asked for every price of the book.
+        return quantity.unit().isLike(unit)
+                ? new Conversion.Converted(quantity.in(unit), List.of())
+                : item.converter().convert(quantity, unit);
     }
 
     /** How many reckoning units a quantity of that dimension is. */

@@ -31,9 +31,17 @@ public final class MadeItems implements ItemSource {
         Map<String, Item> listed = known.items().map(Items::listed).orElseGet(Map::of);
         Made now = made;
         if (now.graph != graph || now.listed != listed) {
-            now = new Made(graph, listed, MadeThings.of(graph, listed));
+            boolean same = now.graph == graph && sameAllergens(now.listed, listed);
+            now = new Made(graph, listed, same ? now.items : MadeThings.of(graph, listed));
             made = now;
         }
         return now.items;
+    }
+
+    /** Whether nothing that goes into made items has changed; most changes of an ingredient are of its price. */
+    private static boolean sameAllergens(Map<String, Item> then, Map<String, Item> now) {
+        return then.keySet().equals(now.keySet())
+                && now.values().stream()
+                        .allMatch(item -> item.allergens().equals(then.get(item.id()).allergens()));
     }
 }

@@ -98,6 +98,13 @@ final class MadeThings {
     }
 
     private static Allergens join(Allergens one, Allergens other) {
+        boolean adds = !one.contains().containsAll(other.contains())
+                || !one.mayContain().containsAll(other.mayContain())
+                || one.known() && !other.known();
+        return adds ? union(one, other) : one;
+    }
+
+    private static Allergens union(Allergens one, Allergens other) {
         Set<String> contains = new HashSet<>(one.contains());
         contains.addAll(other.contains());
         Set<String> mayContain = new HashSet<>(one.mayContain());
