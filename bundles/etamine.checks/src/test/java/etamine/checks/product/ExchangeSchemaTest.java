@@ -2,7 +2,6 @@ package etamine.checks.product;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -24,8 +23,8 @@ class ExchangeSchemaTest {
             suite.create("book");
             suite.run("schema", List.of("schema.json"), Map.of());
         }
-        assertThat(Files.readString(PUBLISHED))
-                .as("run 'product/etamine schema docs/exchange.schema.json' on a new book and commit the file")
-                .isEqualTo(Files.readString(folder.resolve("schema.json")));
+        assertThat(PUBLISHED)
+                .as("run 'product/etamine --book any.etamine schema docs/exchange.schema.json' on a new book, commit the file")
+                .hasSameTextualContentAs(folder.resolve("schema.json"));
     }
 }

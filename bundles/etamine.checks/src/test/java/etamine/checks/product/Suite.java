@@ -78,7 +78,7 @@ final class Suite implements AutoCloseable {
         }
         ClassLoader loader = found.getClass().getClassLoader();
         Class<?> callType = loader.loadClass("etamine.base.verb.VerbCall");
-        Object progress = call(loader.loadClass("etamine.base.Progress"), null, "unseen");
+        Object progress = invoke(loader.loadClass("etamine.base.Progress"), null, "unseen");
         Object verbCall = callType.getConstructors()[0].newInstance(
                 arguments, options, folder.resolve("book").toString(), folder, progress);
         return call(found, "run", verbCall);
@@ -123,10 +123,10 @@ final class Suite implements AutoCloseable {
 
     /** Calls a public method of a service by name. */
     static Object call(Object target, String method, Object... arguments) throws Exception {
-        return call(target.getClass(), target, method, arguments);
+        return invoke(target.getClass(), target, method, arguments);
     }
 
-    private static Object call(Class<?> type, Object target, String method, Object... arguments) throws Exception {
+    private static Object invoke(Class<?> type, Object target, String method, Object... arguments) throws Exception {
         for (Method candidate : type.getMethods()) {
             if (candidate.getName().equals(method) && candidate.getParameterCount() == arguments.length) {
                 candidate.setAccessible(true);
