@@ -5,6 +5,7 @@ import etamine.base.Problem;
 import etamine.kitchen.supply.Delivery;
 import etamine.kitchen.supply.Offer;
 import etamine.kitchen.supply.Supplier;
+import etamine.measures.UnitPrice;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +29,9 @@ public interface SupplierBook {
 
     /** The next delivery of a supplier that can still be ordered, within four weeks from now. */
     Optional<Delivery> next(String supplier);
+
+    /** What one unit an offer's item is counted in costs, for a single pack; empty when it cannot be reckoned. */
+    Optional<UnitPrice> unitPrice(Offer offer);
 
     /** How an offer's price comes about: pack, content, price per unit and breaks. */
     Explanation explain(Offer offer);

@@ -11,6 +11,7 @@ import etamine.kitchen.house.Kitchen;
 import etamine.kitchen.supply.Delivery;
 import etamine.kitchen.supply.Offer;
 import etamine.kitchen.supply.Supplier;
+import etamine.measures.UnitPrice;
 import etamine.storage.Document;
 import etamine.storage.Transaction;
 import java.time.ZonedDateTime;
@@ -59,6 +60,11 @@ public final class ShelfSupplierBook implements SupplierBook {
         ZonedDateTime now = ZonedDateTime.now(kitchen.clock());
         return catalogue.deliveries(supplier, now, kitchen.today().plusWeeks(WEEKS_AHEAD)).stream()
                 .findFirst();
+    }
+
+    @Override
+    public Optional<UnitPrice> unitPrice(Offer offer) {
+        return catalogue.unitPrice(offer);
     }
 
     @Override
