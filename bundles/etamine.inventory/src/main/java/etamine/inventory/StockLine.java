@@ -3,6 +3,7 @@ package etamine.inventory;
 import etamine.kitchen.stock.Lot;
 import etamine.measures.Money;
 import etamine.measures.Quantity;
+import etamine.measures.Ratio;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -36,5 +37,11 @@ public record StockLine(
     /** Copies the list. */
     public StockLine {
         lots = List.copyOf(lots);
+    }
+
+    /** What is on hand over par, in whole percent rounded down; empty without par or with a par of nothing. */
+    public Optional<Integer> percentOfPar() {
+        return par.filter(level -> !level.isZero())
+                .map(level -> (int) onHand.dividedBy(level).times(Ratio.of(100)).floor());
     }
 }

@@ -25,6 +25,9 @@ public interface Stockroom {
     /** The same as the shelf was at an instant. */
     List<StockLine> lines(LocalDate day, Instant at);
 
+    /** The same of what lies in one place; pars, orders and what is short stay those of the whole house. */
+    List<StockLine> linesIn(LocalDate day, String place);
+
     /** Where an item's level comes from: its lots, what it is worth and by which price. */
     Explanation explain(String item);
 

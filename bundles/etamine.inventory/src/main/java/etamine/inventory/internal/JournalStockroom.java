@@ -99,6 +99,11 @@ public final class JournalStockroom implements Stockroom {
     }
 
     @Override
+    public List<StockLine> linesIn(LocalDate day, String place) {
+        return report.in(day, place);
+    }
+
+    @Override
     public Explanation explain(String item) {
         return report.explain(item);
     }

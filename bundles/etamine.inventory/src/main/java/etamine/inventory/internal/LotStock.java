@@ -94,6 +94,19 @@ public final class LotStock implements Stock {
         return value(journal.amounts(instant));
     }
 
+    /** What lies in one place, of the items that do. */
+    Map<String, ItemStock> in(String place) {
+        Map<String, Map<LotKey, Long>> there = new TreeMap<>();
+        journal.amounts().forEach((item, lots) -> {
+            Map<LotKey, Long> here = new TreeMap<>(Netting.of(lots));
+            here.keySet().removeIf(lot -> !lot.place().equals(place));
+            if (!here.isEmpty()) {
+                there.put(item, here);
+            }
+        });
+        return value(there);
+    }
+
     private Map<String, ItemStock> value(Map<String, Map<LotKey, Long>> amounts) {
         List<PriceSource> ranked =
                 prices.stream().sorted(Comparator.comparingInt(PriceSource::rank)).toList();

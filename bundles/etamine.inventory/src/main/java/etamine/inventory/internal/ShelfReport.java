@@ -62,6 +62,30 @@ public final class ShelfReport {
         return lines(day, stock.at(at));
     }
 
+    /** What lies in one place, with the stock of the whole house for what is short. */
+    List<StockLine> in(LocalDate day, String place) {
+        Map<String, ItemStock> there = stock.in(place);
+        return lines(day, stock.now()).stream()
+                .filter(line -> there.containsKey(line.item()))
+                .map(line -> here(line, Optional.ofNullable(there.get(line.item())).orElseThrow()))
+                .toList();
+    }
+
+    private static StockLine here(StockLine line, ItemStock there) {
+        List<Lot> lots = there.level().lots();
+        return new StockLine(
+                line.item(),
+                line.name(),
+                there.level().onHand(),
+                line.onOrder(),
+                line.par(),
+                line.shortBy(),
+                there.level().value(),
+                there.valuedBy(),
+                lots,
+                lots.stream().flatMap(lot -> lot.useBy().stream()).min(Comparator.naturalOrder()));
+    }
+
     private List<StockLine> lines(LocalDate day, Map<String, ItemStock> levels) {
         Map<String, Par> wanted = Optional.ofNullable(pars).map(Pars::all).orElse(Map.of());
         List<OnOrder> coming = Optional.ofNullable(orders).map(Orders::onOrder).orElse(List.of());

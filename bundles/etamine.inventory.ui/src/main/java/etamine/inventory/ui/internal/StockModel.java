@@ -1,0 +1,211 @@
+package etamine.inventory.ui.internal;
+
+import etamine.base.Explanation;
+import etamine.inventory.Movement;
+import etamine.inventory.StockLine;
+import etamine.inventory.Stockroom;
+import etamine.kitchen.house.Kitchen;
+import etamine.kitchen.item.Item;
+import etamine.kitchen.item.Items;
+import etamine.kitchen.stock.Lot;
+import etamine.kitchen.stock.MovementKind;
+import etamine.kitchen.stock.Place;
+import etamine.kitchen.stock.Stock;
+import etamine.measures.Quantity;
+import etamine.measures.QuantityText;
+import etamine.measures.Unit;
+import etamine.widgets.Bars;
+import etamine.widgets.Choice;
+import etamine.widgets.Tone;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Currency;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+
+/** What the stock bench shows, without widgets. Safe on any thread. */
+final class StockModel {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
+    private static final int LATEST = 200;
+    private static final int BARS = 12;
+    private static final int WHOLE = 100;
+
+    private final Stockroom room;
+    private final Stock stock;
+    private final Kitchen kitchen;
+    private final Supplier<Optional<Items>> items;
+
+    StockModel(Stockroom room, Stock stock, Kitchen kitchen, Supplier<Optional<Items>> items) {
+        this.room = room;
+        this.stock = stock;
+        this.kitchen = kitchen;
+        this.items = items;
+    }
+
+    Stockroom room() {
+        return room;
+    }
+
+    LocalDate today() {
+        return kitchen.today();
+    }
+
+    Currency currency() {
+        return kitchen.house().currency();
+    }
+
+    List<Place> places() {
+        return stock.places();
+    }
+
+    List<Choice> placeChoices() {
+        return places().stream().map(place -> new Choice(place.id(), place.name())).toList();
+    }
+
+    /** Stock against the pars of a day; of one place only where one is named, with what ever lay there. */
+    List<StockRow> rows(LocalDate day, Optional<String> place) {
+        List<StockLine> lines = place.map(id -> room.linesIn(day, id)).orElseGet(() -> room.lines(day));
+        return lines.stream().map(this::row).toList();
+    }
+
+    private StockRow row(StockLine line) {
+        return new StockRow(
+                line.item(),
+                line.name(),
+                text(line.onHand()),
+                line.onOrder().isZero() ? "" : text(line.onOrder()),
+                line.par().map(this::text).orElse(""),
+                line.percentOfPar().map(percent -> percent + " %").orElse(""),
+                line.shortBy().filter(missing -> !missing.isZero()).map(this::text).orElse(""),
+                line.value().map(value -> value.rounded().toString()).orElse("no price"),
+                line.nextUseBy().map(LocalDate::toString).orElse(""),
+                line.nextUseBy().filter(this::due).isPresent(),
+                line);
+    }
+
+    private boolean due(LocalDate useBy) {
+        return !useBy.isAfter(kitchen.today());
+    }
+
+    String text(Quantity quantity) {
+        return QuantityText.format(quantity, kitchen.house().measures());
+    }
+
+    /** The items that are furthest below par, as bars against it. */
+    List<Bars.Bar> bars(List<StockRow> rows) {
+        return rows.stream()
+                .filter(row -> !row.percent().isEmpty())
+                .sorted(Comparator.comparing(StockRow::share))
+                .limit(BARS)
+                .map(StockModel::bar)
+                .toList();
+    }
+
+    private static Bars.Bar bar(StockRow row) {
+        double share = Math.max(0, row.share()) / (double) WHOLE;
+        double scale = Math.max(1, share);
+        String text = row.onHand() + " of " + row.par() + (row.isShort() ? ", " + row.shortBy() + " short" : "");
+        return new Bars.Bar(row.name(), share / scale, 1 / scale, text, row.isShort() ? Tone.WARN : Tone.GOOD);
+    }
+
+    List<LotRow> lots(StockRow row) {
+        List<LotRow> lots = new ArrayList<>();
+        for (Lot lot : row.line().lots()) {
+            lots.add(new LotRow(
+                    String.valueOf(lots.size()),
+                    placeName(lot.place()),
+                    lot.lot(),
+                    text(lot.quantity()),
+                    lot.useBy().map(LocalDate::toString).orElse("not marked"),
+                    lot.unitCost().map(cost -> cost.amount().toPlainString() + " / " + cost.per()).orElse("not known"),
+                    lot.useBy().filter(this::due).isPresent()));
+        }
+        return lots;
+    }
+
+    List<MovementRow> movements(String item) {
+        return room.movements(item, LATEST).stream().map(this::row).toList();
+    }
+
+    private MovementRow row(Movement movement) {
+        boolean standing = movement.reverses().isEmpty() && !movement.reversed();
+        String note = movement.reversed() ? joined(movement.note(), "taken back") : movement.note();
+        return new MovementRow(
+                movement.id(),
+                CLOCK.format(movement.at().atZone(kitchen.house().zone())),
+                movement.reverses().isPresent() ? "taken back" : movement.kind().name().toLowerCase(Locale.ROOT),
+                text(movement.quantity()),
+                placeName(movement.place()),
+                note,
+                standing);
+    }
+
+    private static String joined(String one, String other) {
+        return one.isEmpty() ? other : one + ", " + other;
+    }
+
+    String placeName(String id) {
+        return places().stream()
+                .filter(place -> place.id().equals(id))
+                .map(Place::name)
+                .findFirst()
+                .orElse(id);
+    }
+
+    Explanation explain(String item) {
+        return room.explain(item);
+    }
+
+    /** Everything that can be moved: what the kitchen knows and what ever moved. */
+    List<Choice> itemChoices() {
+        Map<String, String> names = new TreeMap<>();
+        items.get().map(Items::all).orElse(Map.of()).forEach((id, item) -> names.put(id, item.name()));
+        room.lines(today()).forEach(line -> names.putIfAbsent(line.item(), line.name()));
+        return names.entrySet().stream()
+                .sorted(Map.Entry.comparingByValue(String.CASE_INSENSITIVE_ORDER))
+                .map(entry -> new Choice(entry.getKey(), entry.getValue()))
+                .toList();
+    }
+
+    /** A quantity of an item as typed; a number alone is in the unit the item is counted in. */
+    Quantity quantity(String item, String typed) {
+        String text = typed.strip();
+        Optional<Item> known = items.get().flatMap(all -> all.find(item));
+        if (text.matches("[0-9]+([.,][0-9]+)?|[0-9]+ [0-9]+/[0-9]+|[0-9]+/[0-9]+")) {
+            Unit unit = known.map(Item::countIn).orElseGet(() -> counted(item));
+            return QuantityText.parse(text + " " + unit.symbol());
+        }
+        List<Unit> words = known.map(Item::measures).orElse(List.of()).stream()
+                .flatMap(measure -> Stream.of(measure.of().unit(), measure.is().unit()))
+                .toList();
+        return QuantityText.parse(text, words);
+    }
+
+    private Unit counted(String item) {
+        return room.lines(today()).stream()
+                .filter(line -> line.item().equals(item))
+                .map(line -> line.onHand().unit())
+                .findFirst()
+                .orElse(Unit.EA);
+    }
+
+    /** Takes a movement back. */
+    void takeBack(String movement) {
+        room.reverse(movement, "taken back at the stock station");
+    }
+
+    /** What is most used of the doors through which things leave. */
+    static List<Choice> doors() {
+        return List.of(
+                new Choice(MovementKind.WASTED.name(), "Wasted"),
+                new Choice(MovementKind.USED.name(), "Used"),
+                new Choice(MovementKind.RETURNED.name(), "Returned to the supplier"));
+    }
+}

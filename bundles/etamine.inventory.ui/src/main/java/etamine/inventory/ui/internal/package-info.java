@@ -1,0 +1,5 @@
+/** The stock station. */
+@NullMarked
+package etamine.inventory.ui.internal;
+
+import org.jspecify.annotations.NullMarked;
