@@ -37,7 +37,8 @@ final class GridRow {
         sentence = new Label(grid, SWT.WRAP);
         sentence.setFont(Fonts.small(grid));
         sentence.setForeground(Palette.of(grid).text(Tone.BAD));
-        int width = grid.columns().stream().mapToInt(EditGrid.GridColumn::weight).sum() + 1;
+        int width =
+                grid.columns().stream().mapToInt(EditGrid.GridColumn::weight).sum() + 1;
         sentence.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, width, 1));
         controls.add(sentence);
         shown = entries.stream().map(text -> "").toList();

@@ -20,6 +20,7 @@ final class BookDesk {
     private final Shell shell;
     private final Gathering gathering;
     private final WorkLine work;
+    private boolean busy;
     private Runnable onState = () -> {};
     private String state = "No book is open. A book holds everything of one kitchen.";
 
@@ -98,6 +99,9 @@ final class BookDesk {
     /** The page shown while no book is open. */
     Composite welcome(Composite parent) {
         Composite note = Notes.build(parent, "Etamine", state);
+        if (busy) {
+            return note;
+        }
         Notes.button(note, "Open a book\u2026", "book:open", this::open);
         Notes.button(note, "Make a new book\u2026", "book:new", this::create);
         if (hasDemo()) {
@@ -107,11 +111,13 @@ final class BookDesk {
     }
 
     private void run(String label, Frame.Job<Book> job) {
+        busy = true;
         state(label + "\u2026");
         work.run(
                 label,
                 progress -> opened(job, progress),
                 result -> {
+                    busy = false;
                     state(result.orElse("No book is open."));
                     result.ifPresentOrElse(work::warn, () -> work.say(""));
                 },
@@ -124,6 +130,9 @@ final class BookDesk {
             return Optional.empty();
         } catch (BookException problem) {
             return Optional.of(Sentences.of(problem));
+        } catch (RuntimeException | LinkageError problem) {
+            Trouble.note("opening a book", problem);
+            return Optional.of("The book could not be opened: " + Sentences.of(problem));
         }
     }
 

@@ -174,25 +174,27 @@ final class DayCell extends etamine.widgets.Drawing {
     }
 
     private List<Line> lines() {
-        List<DayMark> marks =
-                face.marks().stream().filter(mark -> covers(mark) == 0).toList();
-        if (marks.size() <= LINES) {
-            return marks.stream().map(mark -> line(mark.kind(), mark.text())).toList();
-        }
-        Map<DayMark.Kind, List<DayMark>> kinds =
-                marks.stream().collect(Collectors.groupingBy(DayMark::kind, TreeMap::new, Collectors.toList()));
+        Map<DayMark.Kind, List<DayMark>> kinds = face.marks().stream()
+                .filter(mark -> covers(mark) == 0)
+                .collect(Collectors.groupingBy(DayMark::kind, TreeMap::new, Collectors.toList()));
         List<Line> lines = new ArrayList<>();
-        kinds.forEach((kind, same) -> lines.add(line(kind, words(same))));
+        kinds.forEach((kind, marks) -> lines.add(new Line(icon(kind), words(kind, marks), tone(kind))));
         return lines.subList(0, Math.min(LINES, lines.size()));
     }
 
-    private static Line line(DayMark.Kind kind, String text) {
-        return new Line(icon(kind), text, tone(kind));
-    }
-
-    private static String words(List<DayMark> marks) {
-        String first = marks.get(0).text();
-        return marks.size() == 1 ? first : first + " and " + (marks.size() - 1) + " more";
+    /** The only mark of a kind in its own words, several as their number; the tip and the pass have them all. */
+    private static String words(DayMark.Kind kind, List<DayMark> marks) {
+        if (marks.size() == 1) {
+            return marks.get(0).text();
+        }
+        return marks.size()
+                + switch (kind) {
+                    case COVERS -> " covers";
+                    case DELIVERY -> " due";
+                    case CUT_OFF -> " cut-offs";
+                    case EXPIRY -> " end";
+                    case NOTE -> " notes";
+                };
     }
 
     static String icon(DayMark.Kind kind) {

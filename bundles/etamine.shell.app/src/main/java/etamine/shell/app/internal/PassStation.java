@@ -7,6 +7,7 @@ import etamine.shell.Frame;
 import etamine.shell.Station;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,7 +53,9 @@ final class PassStation implements Station {
     }
 
     List<DayMark> marksOfDay() {
-        return marks.getOrDefault(days.picked(), List.of());
+        return marks.getOrDefault(days.picked(), List.of()).stream()
+                .sorted(Comparator.comparing(DayMark::kind).thenComparing(DayMark::text))
+                .toList();
     }
 
     /** The clock of the house. */

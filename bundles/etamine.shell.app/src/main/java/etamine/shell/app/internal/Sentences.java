@@ -28,6 +28,10 @@ final class Sentences {
     static String due(Instant due, Clock clock) {
         Instant now = clock.instant();
         long minutes = Math.abs(Duration.between(now, due).toMinutes());
+        if (minutes >= 24 * 60 && due.isBefore(now)) {
+            long days = minutes / (24 * 60);
+            return days == 1 ? "a day ago" : days + " days ago";
+        }
         if (minutes >= 24 * 60) {
             return DAY_AND_TIME.format(ZonedDateTime.ofInstant(due, clock.getZone()));
         }

@@ -2,14 +2,16 @@ package etamine.shell.app.internal;
 
 import etamine.base.Explanation;
 import etamine.base.Subject;
-import etamine.widgets.Clip;
 import etamine.widgets.Fonts;
 import etamine.widgets.Icons;
 import etamine.widgets.Palette;
 import etamine.widgets.Spoken;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
@@ -17,20 +19,16 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.ToolBar;
 import org.eclipse.swt.widgets.ToolItem;
-import org.eclipse.swt.widgets.Tree;
-import org.eclipse.swt.widgets.TreeColumn;
-import org.eclipse.swt.widgets.TreeItem;
 
 /** Explains what is selected: the figure, where it comes from, and the figures it was made from. */
 final class Slate extends Composite {
     private static final String NOTHING = "Select a figure or a row: what it is made of stands here.";
-    private static final int LEAST = 150;
     private final Consumer<Subject> open;
     private final Label title;
     private final Label value;
     private final Label source;
-    private final Tree tree;
-    private Optional<Explanation> shown = Optional.empty();
+    private final StyledText parts;
+    private final SlateText written;
 
     Slate(Composite parent, Consumer<Subject> open, Runnable close) {
         super(parent, SWT.NONE);
@@ -52,28 +50,24 @@ final class Slate extends Composite {
         value.setFont(Fonts.figure(this));
         source = line("slate:source");
         source.setForeground(Palette.of(this).quiet());
-        tree = buildTree();
+        parts = buildParts();
+        written = new SlateText(parts);
         show(Optional.empty());
     }
 
     /** Shows an explanation, or a hint when nothing is selected. */
     void show(Optional<Explanation> explanation) {
-        shown = explanation;
         put(title, explanation.map(Explanation::title).orElse(""));
         put(value, explanation.map(Explanation::value).orElse(""));
         put(source, explanation.map(Explanation::source).orElse(NOTHING));
-        tree.setRedraw(false);
-        tree.removeAll();
-        explanation.ifPresent(whole -> whole.parts().forEach(part -> add(new TreeItem(tree, SWT.NONE), part, 1)));
-        tree.setRedraw(true);
-        tree.setVisible(tree.getItemCount() > 0);
+        written.show(explanation.map(Explanation::parts).orElse(List.of()));
+        parts.setVisible(!written.isEmpty());
         layout(true);
-        share();
     }
 
     @Override
     public boolean setFocus() {
-        return !tree.isDisposed() && tree.isVisible() && tree.setFocus();
+        return !parts.isDisposed() && parts.isVisible() && parts.setFocus();
     }
 
     private void closeButton(Runnable close) {
@@ -99,61 +93,47 @@ final class Slate extends Composite {
         label.setVisible(!text.isEmpty());
     }
 
-    private Tree buildTree() {
-        Tree made = Spoken.id(new Tree(this, SWT.SINGLE | SWT.FULL_SELECTION), "slate:parts");
+    private StyledText buildParts() {
+        StyledText made = Spoken.id(new StyledText(this, SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL), "slate:parts");
         made.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1));
+        made.setBackground(Palette.of(this).paper());
+        made.setForeground(Palette.of(this).ink());
+        made.setLineSpacing(3);
         Spoken.name(made, "What the selected figure is made of");
-        new TreeColumn(made, SWT.LEFT);
-        new TreeColumn(made, SWT.RIGHT);
-        made.addListener(SWT.Resize, event -> share());
-        made.addListener(SWT.DefaultSelection, this::follow);
-        made.addListener(SWT.Selection, this::tip);
-        made.addListener(SWT.KeyDown, event -> {
-            if ((event.stateMask & SWT.MOD1) != 0 && event.keyCode == 'c') {
-                Clip.copy(made, shown.map(whole -> asText(whole, 0)).orElse(""));
-            }
-        });
+        made.addListener(SWT.Traverse, Slate::tabOut);
+        made.addListener(SWT.KeyDown, this::key);
+        made.addListener(SWT.MouseUp, this::click);
+        made.addListener(SWT.MouseMove, this::point);
         return made;
     }
 
-    private void add(TreeItem item, Explanation part, int depth) {
-        item.setText(0, part.title());
-        item.setText(1, part.value());
-        item.setData(part);
-        if (!part.source().isEmpty()) {
-            TreeItem origin = new TreeItem(item, SWT.NONE);
-            origin.setText(0, part.source());
-            origin.setForeground(Palette.of(this).quiet());
-            origin.setFont(Fonts.small(this));
-        }
-        part.parts().forEach(child -> add(new TreeItem(item, SWT.NONE), child, depth + 1));
-        item.setExpanded(depth <= 2);
-    }
-
-    private void follow(Event event) {
-        if (event.item.getData() instanceof Explanation part) {
-            part.subject().ifPresent(open);
+    private void key(Event event) {
+        if (event.character == SWT.CR) {
+            follow(parts.getLineAtOffset(parts.getCaretOffset()));
         }
     }
 
-    private void tip(Event event) {
-        tree.setToolTipText(event.item.getData() instanceof Explanation part ? asText(part, 0) : null);
-    }
-
-    private void share() {
-        int width = tree.getClientArea().width;
-        tree.getColumn(1).pack();
-        int figures = tree.getColumn(1).getWidth();
-        tree.getColumn(0).setWidth(Math.max(LEAST, width - figures));
-        tree.getColumn(1).setWidth(figures);
-    }
-
-    private static String asText(Explanation part, int depth) {
-        StringBuilder text = new StringBuilder("  ".repeat(depth) + part.title() + "\t" + part.value());
-        if (!part.source().isEmpty()) {
-            text.append("\t").append(part.source());
+    private void click(Event event) {
+        if (event.button == 1 && parts.getSelectionCount() == 0) {
+            lineAt(event).ifPresent(this::follow);
         }
-        part.parts().forEach(child -> text.append('\n').append(asText(child, depth + 1)));
-        return text.toString();
+    }
+
+    private void point(Event event) {
+        boolean opens = lineAt(event).flatMap(written::subject).isPresent();
+        parts.setCursor(opens ? getDisplay().getSystemCursor(SWT.CURSOR_HAND) : null);
+    }
+
+    private Optional<Integer> lineAt(Event event) {
+        int offset = parts.getOffsetAtPoint(new Point(event.x, event.y));
+        return offset < 0 ? Optional.empty() : Optional.of(parts.getLineAtOffset(offset));
+    }
+
+    private void follow(int line) {
+        written.subject(line).ifPresent(open);
+    }
+
+    private static void tabOut(Event event) {
+        event.doit |= event.detail == SWT.TRAVERSE_TAB_NEXT || event.detail == SWT.TRAVERSE_TAB_PREVIOUS;
     }
 }

@@ -27,7 +27,7 @@ import org.eclipse.swt.widgets.Shell;
  * display's thread.
  */
 final class Window {
-    private static final Point USUAL = new Point(1280, 800);
+    private static final Point MOST = new Point(1520, 960);
     private static final int MINUTE = 60_000;
     private final Display display;
     private final Gathering gathering;
@@ -90,7 +90,8 @@ final class Window {
     /** Shows the window; opens the book only after the first paint. */
     void open() {
         Rectangle screen = display.getPrimaryMonitor().getClientArea();
-        Point size = settings.size().orElse(USUAL);
+        Point usual = new Point(Math.min(MOST.x, screen.width * 94 / 100), Math.min(MOST.y, screen.height * 92 / 100));
+        Point size = settings.size().orElse(usual);
         shell.setSize(Math.min(size.x, screen.width), Math.min(size.y, screen.height));
         Point outer = shell.getSize();
         shell.setLocation(screen.x + (screen.width - outer.x) / 2, screen.y + (screen.height - outer.y) / 2);
@@ -253,6 +254,8 @@ final class Window {
 
     private void bookChanged(BookWatch.View view) {
         if (!shell.isDisposed()) {
+            shell.setText(view.title());
+            banner.show(view.readOnly());
             menu.history(view);
             benches.refreshAll();
             today.ask();

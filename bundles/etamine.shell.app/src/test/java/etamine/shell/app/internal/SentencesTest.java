@@ -18,6 +18,7 @@ class SentencesTest {
             2026-11-24T10:00:20Z, now
             2026-11-24T09:48:00Z, 12 min ago
             2026-11-24T08:30:00Z, 1 h 30 min ago
+            2026-11-19T09:00:00Z, 5 days ago
             2026-11-27T22:00:00Z, 'Fri 27, 22:00'
             """)
     void saysWhenSomethingIsDue(String due, String expected) {

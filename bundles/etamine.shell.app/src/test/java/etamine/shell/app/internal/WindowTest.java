@@ -2,6 +2,7 @@ package etamine.shell.app.internal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import etamine.base.Explanation;
 import etamine.base.Subject;
 import etamine.storage.Document;
 import etamine.testing.DisplayRule;
@@ -9,8 +10,11 @@ import etamine.testing.VolatileBook;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.MenuItem;
@@ -19,7 +23,6 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.ToolItem;
-import org.eclipse.swt.widgets.Tree;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,14 +72,32 @@ class WindowTest {
                 .isEqualTo("Cream on hand");
         assertThat(DISPLAY.find(window.shell(), "slate:value", Label.class).getText())
                 .isEqualTo("37 g");
-        assertThat(DISPLAY.find(window.shell(), "slate:parts", Tree.class).getItems())
-                .hasSize(3);
+        assertThat(DISPLAY.find(window.shell(), "slate:parts", StyledText.class).getText())
+                .startsWith("Counted on 22 November   1 200 g\nWalk-in, shelf 2   800 g\ncount sheet of 22 November");
         window.openStation("recipes");
         assertThat(DISPLAY.find(window.shell(), "slate:title", Label.class).getText())
                 .isNotEqualTo("Cream on hand");
         window.openStation("stock");
         assertThat(DISPLAY.find(window.shell(), "slate:title", Label.class).getText())
                 .isEqualTo("Cream on hand");
+    }
+
+    @Test
+    void opensFromTheSlateWhatAFigureWasMadeOf() {
+        Window window = openWindow();
+        window.explain(Optional.of(Explanation.of(
+                "Plate",
+                "5.00 EUR",
+                List.of(
+                        Explanation.leaf("Salt", "0.01 EUR", ""),
+                        Explanation.leaf("Jus", "1.40 EUR", "").about(new Subject("recipes-row", "r3"))))));
+        StyledText parts = DISPLAY.find(window.shell(), "slate:parts", StyledText.class);
+        parts.setCaretOffset(parts.getCharCount());
+        DISPLAY.key(parts, SWT.CR, SWT.CR, 0);
+        assertThat(DISPLAY.find(window.shell(), "bench:title", Label.class).getText())
+                .isEqualTo("Recipes");
+        assertThat(DISPLAY.find(window.shell(), "table:recipes", Table.class).getSelectionIndices())
+                .containsExactly(3);
     }
 
     @Test
@@ -218,7 +239,7 @@ class WindowTest {
     @Test
     void closesAndOpensTheSlate() {
         Window window = openWindow();
-        Tree parts = DISPLAY.find(window.shell(), "slate:parts", Tree.class);
+        StyledText parts = DISPLAY.find(window.shell(), "slate:parts", StyledText.class);
         window.toggleSlate();
         assertThat(parts.getParent().isVisible()).isFalse();
         window.toggleSlate();
