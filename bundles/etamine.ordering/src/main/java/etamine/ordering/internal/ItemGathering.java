@@ -54,7 +54,7 @@ final class ItemGathering {
      */
     record Gathering(Neighbours neighbours, PlanTerms terms, Currency currency) {}
 
-    /** The item's model; empty for what the kitchen makes itself and nobody sells. */
+    /** The item's model; empty for what nobody sells and the kitchen makes itself or does not keep on a shelf. */
     Optional<ItemModel> item(String id, Optional<Par> par, List<DayUse> uses) {
         Optional<Item> known = neighbours.item(id);
         Quantity example = par.map(Par::par).orElseGet(() -> uses.get(0).quantity());
@@ -65,11 +65,24 @@ final class ItemGathering {
         if (offers.models().isEmpty() && neighbours.isMade(id)) {
             return Optional.empty();
         }
+        if (offers.models().isEmpty() && par.isEmpty() && offShelf(id)) {
+            note(neighbours.itemName(id) + " is not planned: nobody offers it, it has no par and it was never in stock. "
+                    + "If it has to be bought, enter an offer or a par.");
+            return Optional.empty();
+        }
         Counter counter = new Counter(id, known, grain);
         Wanted wanted = new Wanted(use(uses, counter), par(par, counter), limit(par.flatMap(Par::orderAt), counter),
                 limit(par.flatMap(Par::capacity), counter));
         return Optional.of(new ItemModel(
                 id, grain, wanted, batches(id, counter, offers), offers.models(), offers.obstacle()));
+    }
+
+    /** Water from the main is used and never kept; only where both modules are there can that be told. */
+    private boolean offShelf(String id) {
+        return neighbours.catalogue().isPresent()
+                && neighbours.stock().isPresent()
+                && !levels.containsKey(id)
+                && !onOrder.containsKey(id);
     }
 
     /** Counts quantities of one item in grains, noting what cannot be converted. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import etamine.base.Progress;
+import etamine.kitchen.covers.WrittenUse;
 import etamine.kitchen.order.OrderState;
 import etamine.kitchen.order.SupplierOrder;
 import etamine.kitchen.par.Par;
@@ -63,6 +64,17 @@ class PlanDeskTest {
                 Optional.empty(), Optional.empty()));
 
         assertThat(plan().orders().get(0).lines().get(1).packs()).isEqualTo(3);
+    }
+
+    @Test
+    void leavesOutWhatIsUsedButNeitherSoldNorKept() {
+        bench.diary.written.add(new WrittenUse(TUESDAY, "water", Quantity.parse("5 l")));
+        OrderPlan plan = plan();
+        assertThat(plan.shortfalls()).noneMatch(shortfall -> shortfall.item().equals("water"));
+        assertThat(plan.notes()).anyMatch(note -> note.startsWith("water is not planned"));
+
+        bench.stock.lot("water", "1 l", "");
+        assertThat(plan().shortfalls()).anyMatch(shortfall -> shortfall.item().equals("water"));
     }
 
     @Test
