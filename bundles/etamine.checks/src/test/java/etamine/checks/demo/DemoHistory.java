@@ -43,12 +43,16 @@ public final class DemoHistory {
     private static final long LARGE = 1_000_000;
 
     private final WrittenKitchen kitchen;
+    private final Kitchenwork work;
+    private final MadeCosts madeCosts;
     private final ServiceDays service;
     private final LocalDate today;
     private final LocalDate first;
 
     DemoHistory(ObjectNode file) {
         kitchen = new WrittenKitchen(file);
+        work = new Kitchenwork(kitchen);
+        madeCosts = new MadeCosts(kitchen, work);
         service = new ServiceDays(kitchen);
         today = kitchen.today();
         first = today.minusWeeks(ServiceDays.WEEKS_BACK);
@@ -125,7 +129,6 @@ public final class DemoHistory {
 
     /** What every open day takes of each item in whole grams, millilitres or pieces, what is left over carried on. */
     private Map<String, Map<LocalDate, Long>> use() {
-        Kitchenwork work = new Kitchenwork(kitchen);
         Map<String, Long> carried = new HashMap<>();
         Map<String, Map<LocalDate, Long>> use = new TreeMap<>();
         for (LocalDate day : service.covers().keySet()) {
@@ -156,15 +159,12 @@ public final class DemoHistory {
         if (!entry.useBy().equals(LocalDate.MAX)) {
             json.put("useBy", entry.useBy().toString());
         }
-        entry.list().ifPresent(list -> {
-            UnitPrice price = list.unitPrice(dimension);
-            json.putObject("unitCost")
-                    .put("amount", price.amount().toPlainString())
-                    .put("per", price.per().toString());
-            if (entry.kind().equals("received")) {
-                json.put("supplier", list.supplier());
-            }
-        });
+        unitCost(entry).ifPresent(price -> json.putObject("unitCost")
+                .put("amount", price.amount().toPlainString())
+                .put("per", price.per().toString()));
+        entry.list()
+                .filter(list -> entry.kind().equals("received"))
+                .ifPresent(list -> json.put("supplier", list.supplier()));
         kitchen.maker(entry.item().id())
                 .filter(recipe -> entry.kind().equals("made"))
                 .ifPresent(recipe -> json.put("recipe", recipe.id()));
@@ -172,6 +172,15 @@ public final class DemoHistory {
             json.put("reason", entry.reason());
         }
         return json;
+    }
+
+    private Optional<UnitPrice> unitCost(ItemHistory.Entry entry) {
+        Dimension dimension = entry.item().dimension();
+        boolean comes = Set.of("opening", "received", "made").contains(entry.kind());
+        if (entry.item().made() && comes) {
+            return Optional.of(ListedPack.unitPrice(madeCosts.perBase(entry.item().id(), entry.at()), dimension));
+        }
+        return entry.list().map(list -> list.unitPrice(dimension));
     }
 
     private static Quantity shown(Dimension dimension, long base) {

@@ -6,6 +6,7 @@ import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Use;
 import etamine.measures.Quantity;
 import etamine.measures.Ratio;
+import etamine.measures.Unit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -56,11 +57,17 @@ final class Kitchenwork {
         return takes;
     }
 
-    private Ratio portions(String recipe, int portions) {
-        return base(kitchen.items().get(recipe), Quantity.of(portions, etamine.measures.Unit.PORTION));
+    /** All recipes, each before those that make what it uses. */
+    List<Recipe> plateFirst() {
+        return plateFirst;
     }
 
-    private Ratio asPurchased(Use use) {
+    private Ratio portions(String recipe, int portions) {
+        return base(kitchen.items().get(recipe), Quantity.of(portions, Unit.PORTION));
+    }
+
+    /** Base units as purchased that one batch takes on a line. */
+    Ratio asPurchased(Use use) {
         return asPurchased.computeIfAbsent(use, line -> {
             Item item = kitchen.items().get(line.item());
             Quantity bought = line.asPurchased(item).orThrow();

@@ -8,7 +8,7 @@ import etamine.measures.Quantity;
 import etamine.measures.Ratio;
 import etamine.measures.Unit;
 import etamine.measures.UnitPrice;
-import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.Period;
 
@@ -23,6 +23,7 @@ import java.time.Period;
  * @param from the first day the price holds
  */
 record ListedPack(String supplier, String code, long content, Ratio perBase, Period life, LocalDate from) {
+    private static final int PLACES = 4;
 
     static ListedPack of(JsonNode offer, Item item) {
         long content = base(item, Pack.parse(offer.path("pack").asText()).total());
@@ -39,17 +40,17 @@ record ListedPack(String supplier, String code, long content, Ratio perBase, Per
 
     /** What the item costs at this price, per kg, l or piece. */
     UnitPrice unitPrice(Dimension dimension) {
-        Quantity per = per(dimension);
-        BigDecimal amount = perBase.times(Ratio.of(per.toBase())).toDecimal(4, java.math.RoundingMode.HALF_UP);
-        return new UnitPrice(amount, per);
+        return unitPrice(perBase, dimension);
     }
 
-    static Quantity per(Dimension dimension) {
-        return switch (dimension) {
+    /** A price of a base unit per kg, l or piece. */
+    static UnitPrice unitPrice(Ratio perBase, Dimension dimension) {
+        Quantity per = switch (dimension) {
             case MASS -> Quantity.of(1, Unit.KG);
             case VOLUME -> Quantity.of(1, Unit.L);
             default -> Quantity.of(1, Unit.basic(dimension));
         };
+        return new UnitPrice(perBase.times(Ratio.of(per.toBase())).toDecimal(PLACES, RoundingMode.HALF_UP), per);
     }
 
     private static long base(Item item, Quantity quantity) {

@@ -1,7 +1,6 @@
 package etamine.checks.demo;
 
 import etamine.kitchen.item.Item;
-import etamine.measures.Ratio;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -31,9 +30,7 @@ record Supply(List<ListedPack> packs, Set<DayOfWeek> days, int everyWeeks, long 
                 .or(() -> offered.stream().min(Comparator.comparingLong(ListedPack::content)))
                 .map(chosen -> new Supply(
                         offered.stream().filter(pack -> pack.code().equals(chosen.code())).toList(),
-                        Set.copyOf(java.util.stream.Stream.of(DayOfWeek.values())
-                                .filter(day -> kitchen.delivers(chosen.supplier(), day))
-                                .toList()),
+                        kitchen.deliveryDays(chosen.supplier()),
                         1,
                         chosen.content()));
     }
@@ -58,10 +55,5 @@ record Supply(List<ListedPack> packs, Set<DayOfWeek> days, int everyWeeks, long 
                 .filter(pack -> !pack.from().isAfter(day))
                 .max(latest)
                 .or(() -> packs.stream().min(latest));
-    }
-
-    /** The price that a base unit costs on that day. */
-    Optional<Ratio> perBase(LocalDate day) {
-        return on(day).map(ListedPack::perBase);
     }
 }

@@ -83,8 +83,8 @@ final class WrittenKitchen {
         return false;
     }
 
-    boolean delivers(String supplier, DayOfWeek day) {
-        return deliveryDays.getOrDefault(supplier, Set.of()).contains(day);
+    Set<DayOfWeek> deliveryDays(String supplier) {
+        return deliveryDays.get(supplier);
     }
 
     /** Portions per cover by recipe, in the order written. */
