@@ -18,8 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Whatever is wrong with a file: it is rejected with its place and what to do, and the book stays as it is. */
 class BadInputTest {
-    private static final String GOOD =
-            """
+    private static final String GOOD = """
             {"etamine": "1",
              "kitchen": {"name": "L", "currency": "EUR", "zone": "Europe/Dublin"},
              "ingredients": [{"id": "salt", "name": "Salt", "countIn": "kg"}]}
@@ -44,10 +43,7 @@ class BadInputTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
             "ingredients": [{"id": "a", "name": "A",}]                                             | /ingredients/0/name         | not JSON
             "ingredients": [{"id": "a", "name": "A", "price": {"amount": "-1", "per": "1 kg"}}]    | /ingredients/0/price/amount | less than zero
             "ingredients": [{"id": "a", "name": "A"}, {"id": "a", "name": "B"}]                    | /ingredients/1              | Duplicate id
@@ -67,19 +63,24 @@ class BadInputTest {
 
     @Test
     void aHugeFileIsRefusedUnread() throws Exception {
-        try (RandomAccessFile huge = new RandomAccessFile(folder.resolve("bad.json").toFile(), "rw")) {
+        try (RandomAccessFile huge =
+                new RandomAccessFile(folder.resolve("bad.json").toFile(), "rw")) {
             huge.setLength(200L << 20);
         }
-        assertThat(rejected()).singleElement().satisfies(each -> assertThat(String.valueOf(each.get("problem")))
-                .contains("200 MB"));
+        assertThat(rejected())
+                .singleElement()
+                .satisfies(
+                        each -> assertThat(String.valueOf(each.get("problem"))).contains("200 MB"));
     }
 
     @Test
     void anotherEncodingIsRefusedWithTheByteThatShowsIt() throws Exception {
         Files.write(
                 folder.resolve("bad.json"), "{\"etamine\": \"1\", \"x\": \"é\"}".getBytes(StandardCharsets.ISO_8859_1));
-        assertThat(rejected()).singleElement().satisfies(each -> assertThat(String.valueOf(each.get("problem")))
-                .contains("byte at offset 23"));
+        assertThat(rejected())
+                .singleElement()
+                .satisfies(
+                        each -> assertThat(String.valueOf(each.get("problem"))).contains("byte at offset 23"));
     }
 
     /** Loads {@code bad.json}, which must not change the book, and gives what was rejected. */

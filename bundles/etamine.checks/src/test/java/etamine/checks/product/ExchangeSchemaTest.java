@@ -24,7 +24,8 @@ class ExchangeSchemaTest {
             suite.run("schema", List.of("schema.json"), Map.of());
         }
         assertThat(PUBLISHED)
-                .as("run 'product/etamine --book any.etamine schema docs/exchange.schema.json' on a new book, commit the file")
+                .as(
+                        "run 'product/etamine --book any.etamine schema docs/exchange.schema.json' on a new book, commit the file")
                 .hasSameTextualContentAs(folder.resolve("schema.json"));
     }
 }

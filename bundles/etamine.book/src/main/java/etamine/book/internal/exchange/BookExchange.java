@@ -11,6 +11,9 @@ import etamine.kitchen.exchange.LoadResult.Rejected;
 import etamine.storage.Book;
 import etamine.storage.BookException;
 import etamine.storage.BookException.Reason;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -148,7 +151,11 @@ public final class BookExchange implements Exchange {
     }
 
     private boolean isTheBook(Path file) {
-        return file.toAbsolutePath().normalize().toString().equals(book.location());
+        try {
+            return Files.exists(file) && Files.isSameFile(file, Path.of(book.location()));
+        } catch (IOException | InvalidPathException e) {
+            return false; // the book is no file here
+        }
     }
 
     private static void step(Progress progress, String what, double share) {

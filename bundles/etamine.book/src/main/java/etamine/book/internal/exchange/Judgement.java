@@ -41,9 +41,20 @@ final class Judgement {
             }
         }
         faults.addAll(manuscript.faults());
+        unclaimed.values().forEach(this::suspect);
         takeOut(faults);
         ownerless.addAll(unclaimed.values());
         faults.forEach(fault -> ownerless.remove(fault.part()));
+    }
+
+    /** A section that is nearly a known one would otherwise be kept in silence. */
+    private void suspect(Part part) {
+        if (!SectionOrder.READING.contains(part.name()) && !part.name().startsWith("x-")) {
+            Set<String> known = new LinkedHashSet<>(SectionOrder.READING);
+            installed.forEach(section -> known.add(section.name()));
+            Misspellings.near(part.name(), known)
+                    .ifPresent(meant -> faults.add(part.fault("", Misspellings.sentence(part.name(), meant))));
+        }
     }
 
     /** Judges the manuscript by the sections that are installed. */

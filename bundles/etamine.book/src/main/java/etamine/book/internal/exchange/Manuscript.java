@@ -10,8 +10,9 @@ import java.util.Set;
 
 /** Several files as one: their sections joined, each element knowing the file it came from. */
 final class Manuscript {
-    /** Members that are no sections: the form's version, where a schema is, and what an earlier load filed. */
-    private static final Set<String> NO_SECTION = Set.of("etamine", "$schema", RejectedFiles.MEMBER);
+    /** Members that are no sections: the form's version, where a schema is, the demo's day, what an earlier
+     * load filed. */
+    private static final Set<String> NO_SECTION = Set.of("etamine", "$schema", "demo", RejectedFiles.MEMBER);
 
     private final Map<String, Part> parts = new LinkedHashMap<>();
     private final List<Fault> faults = new ArrayList<>();

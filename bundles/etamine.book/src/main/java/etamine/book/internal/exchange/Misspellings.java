@@ -3,6 +3,7 @@ package etamine.book.internal.exchange;
 import com.fasterxml.jackson.databind.JsonNode;
 import etamine.kitchen.exchange.ExchangeEntry.Trouble;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -41,13 +42,15 @@ final class Misspellings {
                     walk(member.getValue(), known.get(member.getKey()), place);
                 } else if (!member.getKey().startsWith("x-")) {
                     near(member.getKey(), known)
-                            .ifPresent(meant -> troubles.add(new Trouble(
-                                    place,
-                                    "Nothing here is called \"" + member.getKey() + "\"; write \"" + meant
-                                            + "\", or start the name with x- to keep it as your own remark.")));
+                            .ifPresent(meant -> troubles.add(new Trouble(place, sentence(member.getKey(), meant))));
                 }
             });
         }
+    }
+
+    static String sentence(String name, String meant) {
+        return "Nothing here is called \"" + name + "\"; write \"" + meant
+                + "\", or start the name with x- to keep it as your own remark.";
     }
 
     private JsonNode resolve(JsonNode rule) {
@@ -58,7 +61,12 @@ final class Misspellings {
     private static Optional<String> near(String name, JsonNode known) {
         List<String> names = new ArrayList<>();
         known.fieldNames().forEachRemaining(names::add);
-        return names.stream()
+        return near(name, names);
+    }
+
+    /** The known name that a name was probably meant to be. */
+    static Optional<String> near(String name, Collection<String> known) {
+        return known.stream()
                 .filter(each -> distance(name.toLowerCase(Locale.ROOT), each.toLowerCase(Locale.ROOT))
                         <= (each.length() < LONG_NAME ? 1 : 2))
                 .findFirst();

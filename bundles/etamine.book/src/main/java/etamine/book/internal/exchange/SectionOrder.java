@@ -8,7 +8,8 @@ import java.util.List;
 
 /** The order of sections: in a file as people read them, in a load each after what it needs. */
 final class SectionOrder {
-    private static final List<String> READING = List.of(
+    /** The sections of the form, in the order people read them. */
+    static final List<String> READING = List.of(
             "kitchen",
             "ingredients",
             "recipes",

@@ -66,6 +66,15 @@ class BadEntryTest {
     }
 
     @Test
+    void refusesASectionThatIsNearlyAKnownOne() throws IOException {
+        LoadResult result =
+                load("{\"etamine\": \"1\", \"larder\": 1, \"pantyr\": [], \"x-pantry\": []}", LoadTerms.strict());
+        assertThat(result.rejected()).extracting(Rejected::pointer).containsExactly("/pantyr");
+        assertThat(result.rejected().get(0).problem()).contains("write \"pantry\"");
+        assertThat(result.kept()).containsOnlyKeys("larder", "x-pantry");
+    }
+
+    @Test
     void reportsADuplicateIdAtTheLaterEntry() throws IOException {
         LoadResult result = load(
                 "{\"etamine\": \"1\", \"pantry\": [{\"id\": \"a\"}, {\"id\": \"b\"}, {\"id\": \"a\"}]}",

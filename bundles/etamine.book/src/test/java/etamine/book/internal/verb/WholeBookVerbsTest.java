@@ -92,8 +92,8 @@ class WholeBookVerbsTest {
     }
 
     @Test
-    void dumpNeverOverwritesTheBook() {
-        Path file = folder.resolve("book");
+    void dumpNeverOverwritesTheBook() throws IOException {
+        Path file = Files.createFile(folder.resolve("book"));
         Book book = shop.create(file.toString());
         assertThatExceptionOfType(BookException.class)
                 .isThrownBy(() -> run(new DumpVerb(Exchanges.of(book)), Map.of(), "book"))
