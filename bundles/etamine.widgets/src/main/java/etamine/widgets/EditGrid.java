@@ -5,11 +5,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
@@ -27,6 +27,7 @@ public final class EditGrid extends Composite {
     private final Map<String, Map<Integer, List<String>>> drafts = new HashMap<>();
     private IntConsumer onRow = row -> {};
     private String subject = "";
+    private boolean goOn;
 
     /** What happens to a row that was edited. */
     @FunctionalInterface
@@ -73,13 +74,7 @@ public final class EditGrid extends Composite {
         this.id = id;
         this.columns = List.copyOf(columns);
         this.saving = saving;
-        int width = columns.stream().mapToInt(GridColumn::weight).sum() + 1;
-        GridLayout layout = new GridLayout(width, true);
-        layout.marginWidth = 0;
-        layout.marginHeight = 0;
-        layout.horizontalSpacing = 4;
-        layout.verticalSpacing = 2;
-        setLayout(layout);
+        setLayout(new GridRowsLayout(columns.stream().map(GridColumn::weight).toList()));
         columns.forEach(this::heading);
         new Label(this, SWT.NONE);
         resize(1);
@@ -118,6 +113,15 @@ public final class EditGrid extends Composite {
         }
         requestLayout();
         FormPane.reflow(this);
+        if (goOn) {
+            goOn = false;
+            focusRow(rows.size() - 1);
+        }
+    }
+
+    /** The row the keyboard is in. */
+    public OptionalInt focusedRow() {
+        return IntStream.range(0, rows.size()).filter(row -> rows.get(row).isFocused()).findFirst();
     }
 
     /** Puts the keyboard in a row. */
@@ -147,10 +151,13 @@ public final class EditGrid extends Composite {
         return problem;
     }
 
+    /** Goes to the row below; below the last one it waits for the row that saving adds. */
     void next(GridRow row) {
         int after = rows.indexOf(row) + 1;
         if (after < rows.size()) {
             rows.get(after).focus();
+        } else {
+            goOn = true;
         }
     }
 
@@ -178,17 +185,10 @@ public final class EditGrid extends Composite {
     }
 
     private void heading(GridColumn column) {
-        Label label = new Label(this, SWT.NONE);
+        Label label = new Label(this, column.editable() ? SWT.NONE : SWT.RIGHT);
         label.setText(column.heading());
         label.setFont(Fonts.small(this));
         label.setForeground(Palette.of(this).quiet());
-        label.setLayoutData(span(column));
-    }
-
-    static GridData span(GridColumn column) {
-        GridData data = new GridData(SWT.FILL, SWT.CENTER, true, false, column.weight(), 1);
-        data.widthHint = 20;
-        return data;
     }
 
     @Override

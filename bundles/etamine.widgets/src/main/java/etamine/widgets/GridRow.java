@@ -10,7 +10,6 @@ import org.eclipse.jface.fieldassist.IContentProposal;
 import org.eclipse.jface.fieldassist.TextContentAdapter;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
@@ -31,15 +30,12 @@ final class GridRow {
         this.grid = grid;
         for (int column = 0; column < grid.columns().size(); column++) {
             EditGrid.GridColumn about = grid.columns().get(column);
-            controls.add(about.editable() ? entry(about, grid.cellId(place, column)) : figure(about));
+            controls.add(about.editable() ? entry(about, grid.cellId(place, column)) : figure());
         }
         controls.add(remove());
         sentence = new Label(grid, SWT.WRAP);
         sentence.setFont(Fonts.small(grid));
         sentence.setForeground(Palette.of(grid).text(Tone.BAD));
-        int width =
-                grid.columns().stream().mapToInt(EditGrid.GridColumn::weight).sum() + 1;
-        sentence.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, width, 1));
         controls.add(sentence);
         shown = entries.stream().map(text -> "").toList();
         problem("");
@@ -47,7 +43,6 @@ final class GridRow {
 
     private Text entry(EditGrid.GridColumn column, String id) {
         Text text = new Text(grid, SWT.BORDER | SWT.SINGLE);
-        text.setLayoutData(EditGrid.span(column));
         Spoken.name(text, column.heading());
         Spoken.id(text, id);
         text.addListener(SWT.FocusIn, event -> grid.entered(this));
@@ -70,9 +65,8 @@ final class GridRow {
         return text;
     }
 
-    private Label figure(EditGrid.GridColumn column) {
+    private Label figure() {
         Label label = new Label(grid, SWT.RIGHT);
-        label.setLayoutData(EditGrid.span(column));
         figures.add(label);
         return label;
     }
@@ -82,8 +76,6 @@ final class GridRow {
         button.setImage(Icons.small(grid, "remove"));
         button.setToolTipText("Remove this line");
         Spoken.name(button, "Remove this line");
-        GridData data = new GridData(SWT.CENTER, SWT.CENTER, false, false);
-        button.setLayoutData(data);
         button.addListener(SWT.Selection, event -> {
             entries.forEach(text -> text.setText(""));
             leave();
@@ -138,6 +130,10 @@ final class GridRow {
         entries.get(0).setFocus();
     }
 
+    boolean isFocused() {
+        return entries.stream().anyMatch(Text::isFocusControl);
+    }
+
     void leave() {
         if (entries.get(0).isDisposed() || !isEdited()) {
             return;
@@ -151,8 +147,9 @@ final class GridRow {
     }
 
     private void enter() {
+        boolean blank = cells().stream().allMatch(String::isEmpty);
         leave();
-        if (!isEdited()) {
+        if (!isEdited() && !blank) {
             grid.next(this);
         }
     }
@@ -161,7 +158,7 @@ final class GridRow {
     private void leaveLater() {
         grid.getDisplay().asyncExec(() -> {
             boolean gone = grid.isDisposed() || entries.get(0).isDisposed();
-            if (!gone && entries.stream().noneMatch(Text::isFocusControl)) {
+            if (!gone && !isFocused()) {
                 leave();
             }
         });
@@ -183,7 +180,6 @@ final class GridRow {
         }
         sentence.setText(text);
         sentence.setVisible(!text.isEmpty());
-        ((GridData) sentence.getLayoutData()).exclude = text.isEmpty();
         sentence.requestLayout();
         FormPane.reflow(grid);
     }

@@ -48,13 +48,13 @@ public final class ItemsVerb implements Verb {
                 json.add(json(item));
                 table.row(item.id(), item.name(), item.group(), item.countIn().symbol(),
                         item.writtenPrice().map(UnitPrice::toString).orElse(""), item.storage(),
-                        words(item.allergens()), uses(item));
+                        item.allergens().inWords(), uses(item));
             }
         }
         List<String> lines = new ArrayList<>(table.lines());
         lines.add(json.isEmpty()
                 ? "No item fits."
-                : "Allergens as written in this book; unknown is not absent, and local rules decide what to declare.");
+                : Allergens.CAUTION);
         return Report.done(Map.of("items", json), lines);
     }
 
@@ -79,19 +79,5 @@ public final class ItemsVerb implements Verb {
         json.put("allergensKnown", item.allergens().known());
         json.put("usedIn", list.usedIn(item.id()).size());
         return json;
-    }
-
-    private static String words(Allergens allergens) {
-        List<String> words = new ArrayList<>();
-        if (!allergens.contains().isEmpty()) {
-            words.add(String.join(", ", new TreeSet<>(allergens.contains())));
-        }
-        if (!allergens.mayContain().isEmpty()) {
-            words.add("may contain " + String.join(", ", new TreeSet<>(allergens.mayContain())));
-        }
-        if (!allergens.known()) {
-            words.add(words.isEmpty() ? "unknown" : "rest unknown");
-        }
-        return words.isEmpty() ? "none listed" : String.join("; ", words);
     }
 }

@@ -99,7 +99,7 @@ class ItemsAndPricesTest {
         assertThat(report.lines()).hasSize(4);
         assertThat(report.lines().get(1)).contains("cream").contains("4.00 / 1 kg").contains("milk; rest unknown");
         assertThat(report.lines().get(2)).contains("none listed");
-        assertThat(report.lines().get(3)).contains("unknown is not absent").contains("local rules");
+        assertThat(report.lines().get(3)).contains("Unknown is not absent").contains("local rules");
         assertThat(report.json().toString()).contains("allergensKnown=false");
     }
 

@@ -1,6 +1,7 @@
 package etamine.ingredients.ui.internal;
 
 import etamine.ingredients.Ingredient;
+import etamine.kitchen.item.Allergens;
 import etamine.widgets.EditGrid;
 import etamine.widgets.FormPane;
 import etamine.widgets.Palette;
@@ -64,7 +65,7 @@ final class IngredientPane {
         field(Field.MAY_CONTAIN);
         known = form.check("Both lists are established", "field:allergens-known");
         known.addListener(SWT.Selection, event -> save.accept(shown, FieldText.known(known.getSelection())));
-        form.remark(IngredientsModel.CAUTION);
+        form.remark(Allergens.CAUTION);
         empty();
     }
 

@@ -7,7 +7,6 @@ import etamine.ingredients.Change;
 import etamine.ingredients.Ingredient;
 import etamine.ingredients.IngredientList;
 import etamine.kitchen.cost.Costs;
-import etamine.kitchen.item.Allergens;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.item.Preparation;
 import etamine.kitchen.recipe.Recipe;
@@ -18,15 +17,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /** What the ingredients bench shows and does, without widgets. Safe on any thread. */
 final class IngredientsModel {
-    static final String CAUTION =
-            "Allergens are as written in this book. Unknown is not absent; local rules decide what must be declared.";
     private static final int TRIES = 3;
 
     private final IngredientList list;
@@ -53,24 +49,10 @@ final class IngredientsModel {
                 item.group(),
                 FieldText.of(ingredient, Field.PRICE),
                 item.storage(),
-                words(item.allergens()),
+                item.allergens().inWords(),
                 item.allergens().known(),
                 list.usedIn(item.id()).size(),
                 !list.problems(ingredient).isEmpty());
-    }
-
-    static String words(Allergens allergens) {
-        List<String> words = new ArrayList<>();
-        if (!allergens.contains().isEmpty()) {
-            words.add(String.join(", ", new TreeSet<>(allergens.contains())));
-        }
-        if (!allergens.mayContain().isEmpty()) {
-            words.add("may contain " + String.join(", ", new TreeSet<>(allergens.mayContain())));
-        }
-        if (!allergens.known()) {
-            words.add(words.isEmpty() ? "unknown" : "rest unknown");
-        }
-        return words.isEmpty() ? "none listed" : String.join("; ", words);
     }
 
     Optional<Ingredient> find(String id) {
@@ -129,9 +111,9 @@ final class IngredientsModel {
         for (Preparation preparation : item.preparations()) {
             String note = ingredient.yieldNotes().getOrDefault(preparation.name(), "written yield");
             parts.add(Explanation.leaf(
-                    preparation.name(), TableText.percent(preparation.yield()) + " % of the weight is left", note));
+                    "Yield, " + preparation.name(), TableText.percent(preparation.yield()) + " %", note));
         }
-        parts.add(Explanation.leaf("Allergens", words(item.allergens()), CAUTION));
+        parts.add(item.allergens().explained());
         List<Recipe> uses = list.usedIn(item.id());
         parts.add(Explanation.of(
                 "Used in",

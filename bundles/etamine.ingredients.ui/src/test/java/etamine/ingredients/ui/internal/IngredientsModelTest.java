@@ -175,7 +175,6 @@ class IngredientsModelTest {
         assertThat(model.rows().get(0).allergens()).isEqualTo("celery");
         type(Field.CONTAINS, "");
         assertThat(model.rows().get(0).allergens()).isEqualTo("none listed");
-        assertThat(IngredientsModel.CAUTION).contains("Unknown is not absent").contains("local rules");
     }
 
     @Test
@@ -193,8 +192,10 @@ class IngredientsModelTest {
         Explanation story = model.explain("celeriac").orElseThrow();
 
         assertThat(story.title()).isEqualTo("Celeriac");
-        assertThat(story.parts()).extracting(Explanation::title).containsExactly("peeled", "Allergens", "Used in");
-        assertThat(story.parts().get(0).value()).isEqualTo("74 % of the weight is left");
+        assertThat(story.parts()).extracting(Explanation::title).containsExactly("Yield, peeled", "Allergens", "Used in");
+        assertThat(story.parts().get(0).value()).isEqualTo("74 %");
+        assertThat(story.parts().get(1).value()).isEqualTo("unknown");
+        assertThat(story.parts().get(1).source()).contains("Unknown is not absent").contains("local rules");
         assertThat(story.parts().get(2).value()).isEqualTo("no recipe");
         assertThat(model.explain("nothing")).isEmpty();
     }

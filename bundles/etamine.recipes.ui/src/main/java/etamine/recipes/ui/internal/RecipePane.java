@@ -1,5 +1,6 @@
 package etamine.recipes.ui.internal;
 
+import etamine.kitchen.item.Allergens;
 import etamine.kitchen.recipe.Kind;
 import etamine.kitchen.recipe.Recipe;
 import etamine.widgets.EditGrid;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.BiConsumer;
 import java.util.function.IntConsumer;
 import java.util.function.UnaryOperator;
@@ -63,14 +65,14 @@ final class RecipePane {
         form.heading("Notes");
         Text notes = form.area(Field.NOTES.label(), "field:notes", NOTE_LINES);
         fields.put(Field.NOTES, saved(Field.NOTES, notes));
-        form.remark(RecipeStory.CAUTION);
+        form.remark(Allergens.CAUTION);
         empty();
     }
 
     private EditGrid usesGrid(Composite cell) {
         List<GridColumn> columns = List.of(
                 GridColumn.entry("amount, item, preparation", 12).completing(model::complete),
-                GridColumn.figure("as purchased", 3),
+                GridColumn.figure("AP", 3),
                 GridColumn.figure("cost", 2));
         return new EditGrid(
                 cell, "grid:uses", columns, (about, row, cells) -> attempt(about, model.tables().use(row, cells)));
@@ -143,6 +145,11 @@ final class RecipePane {
     void focusName() {
         name.setFocus();
         name.selectAll();
+    }
+
+    /** The line used that the keyboard is in. */
+    OptionalInt line() {
+        return uses.focusedRow();
     }
 
     void focusLines() {

@@ -8,10 +8,9 @@ import etamine.kitchen.recipe.Kind;
  * @param id its id
  * @param name its name
  * @param kind what it is for
- * @param makes how much of the main thing a batch gives
  * @param problems how many things about it want a look
  */
-record RecipeRow(String id, String name, Kind kind, String makes, int problems) {
+record RecipeRow(String id, String name, Kind kind, int problems) {
 
     String kindText() {
         return KindText.of(kind);

@@ -4,7 +4,6 @@ import etamine.base.Explanation;
 import etamine.base.Subject;
 import etamine.kitchen.cost.Costs;
 import etamine.kitchen.cost.RecipeCost;
-import etamine.kitchen.item.Allergens;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.item.Preparation;
 import etamine.kitchen.recipe.Make;
@@ -13,19 +12,16 @@ import etamine.kitchen.recipe.Use;
 import etamine.measures.Conversion;
 import etamine.measures.Ratio;
 import java.math.RoundingMode;
+import java.time.Period;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** What the slate says about a recipe or one of its lines. */
 final class RecipeStory {
-    static final String CAUTION =
-            "Rolled up from the ingredients as written. Unknown is not absent; local rules decide what must be declared.";
-
     private final Kitchenware ware;
     private final RecipesModel model;
 
@@ -40,12 +36,20 @@ final class RecipeStory {
         recipe.makes().stream()
                 .findFirst()
                 .flatMap(make -> model.words().find(make.item()))
-                .ifPresent(item -> parts.add(Explanation.leaf("Allergens", words(item.allergens()), CAUTION)));
+                .ifPresent(item -> parts.add(item.allergens().explained()));
         recipe.keeps().ifPresent(keeps -> parts.add(Explanation.leaf(
-                "Keeps", keeps.toString().replaceAll("^P(.*)D$", "$1 days"), "this kitchen's own figure; local rules decide")));
+                "Keeps", days(keeps), "this kitchen's own figure; local rules decide")));
         parts.add(usedIn(recipe));
         String makes = recipe.makes().stream().findFirst().map(Make::quantity).map(model::text).orElse("nothing");
         return Explanation.of(recipe.name(), "makes " + makes, parts).about(new Subject("recipe", recipe.id()));
+    }
+
+    private static String days(Period keeps) {
+        Period whole = keeps.normalized();
+        if (whole.toTotalMonths() > 0) {
+            return whole.toString();
+        }
+        return whole.getDays() + (whole.getDays() == 1 ? " day" : " days");
     }
 
     private static Explanation cost(RecipeCost cost) {
@@ -100,7 +104,7 @@ final class RecipeStory {
         } else if (use.asPurchased(item) instanceof Conversion.Missing missing) {
             parts.add(Explanation.leaf("As purchased", "not known", missing.text()));
         }
-        parts.add(Explanation.leaf("Allergens", words(item.allergens()), CAUTION));
+        parts.add(item.allergens().explained());
     }
 
     private Optional<Explanation> cost(Recipe recipe, int line) {
@@ -123,19 +127,5 @@ final class RecipeStory {
 
     private static String percent(Ratio share) {
         return share.times(Ratio.of(100)).toDecimal(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString() + " %";
-    }
-
-    static String words(Allergens allergens) {
-        List<String> words = new ArrayList<>();
-        if (!allergens.contains().isEmpty()) {
-            words.add(String.join(", ", new TreeSet<>(allergens.contains())));
-        }
-        if (!allergens.mayContain().isEmpty()) {
-            words.add("may contain " + String.join(", ", new TreeSet<>(allergens.mayContain())));
-        }
-        if (!allergens.known()) {
-            words.add(words.isEmpty() ? "unknown" : "rest unknown");
-        }
-        return words.isEmpty() ? "none listed" : String.join("; ", words);
     }
 }

@@ -1,5 +1,6 @@
 package etamine.recipes.ui.internal;
 
+import etamine.base.Explanation;
 import etamine.base.Subject;
 import etamine.kitchen.recipe.Recipe;
 import etamine.recipes.Change;
@@ -53,7 +54,7 @@ final class RecipesBench implements Bench {
                 child.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
             }
         }
-        sash.setWeights(32, 68);
+        sash.setWeights(36, 64);
         refresh();
     }
 
@@ -61,9 +62,8 @@ final class RecipesBench implements Bench {
         Comparator<RecipeRow> byKind = Comparator.comparing(RecipeRow::kind)
                 .thenComparing(RecipeRow::name, String.CASE_INSENSITIVE_ORDER);
         return List.of(
-                Column.words("Recipe", 6, RecipeRow::name).withIcon(row -> row.problems() > 0 ? "warning" : ""),
-                Column.words("Kind", 3, RecipeRow::kindText).sorted(byKind),
-                Column.figures("Makes", 3, RecipeRow::makes, Comparator.comparing(RecipeRow::makes)));
+                Column.words("Recipe", 7, RecipeRow::name).withIcon(row -> row.problems() > 0 ? "warning" : ""),
+                Column.words("Kind", 3, RecipeRow::kindText).sorted(byKind));
     }
 
     private Optional<Recipe> recipe() {
@@ -75,8 +75,15 @@ final class RecipesBench implements Bench {
         recipe.ifPresentOrElse(pane::show, pane::empty);
         scale.control().setVisible(recipe.isPresent());
         scale.show(recipe.map(Recipe::id).orElse(""));
-        recipe.map(story::recipe).ifPresentOrElse(frame::explain, frame::explainNothing);
+        recipe.map(this::explanation).ifPresentOrElse(frame::explain, frame::explainNothing);
         frame.actionsChanged();
+    }
+
+    /** Of the line that is being written, else of the whole recipe. */
+    private Explanation explanation(Recipe recipe) {
+        return pane.line().isPresent() && pane.line().getAsInt() < recipe.uses().size()
+                ? story.line(recipe, pane.line().getAsInt())
+                : story.recipe(recipe);
     }
 
     private void explainLine(int line) {

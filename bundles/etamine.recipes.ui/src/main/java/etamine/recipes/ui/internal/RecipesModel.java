@@ -62,8 +62,7 @@ final class RecipesModel {
     }
 
     private RecipeRow row(Recipe recipe) {
-        String makes = recipe.makes().stream().findFirst().map(Make::quantity).map(this::text).orElse("");
-        return new RecipeRow(recipe.id(), recipe.name(), recipe.kind(), makes, ware.book().problems(recipe).size());
+        return new RecipeRow(recipe.id(), recipe.name(), recipe.kind(), ware.book().problems(recipe).size());
     }
 
     Optional<Recipe> find(String id) {

@@ -30,20 +30,20 @@ final class ScalePane {
     ScalePane(Composite parent, RecipesModel model) {
         this.model = model;
         pane = new Composite(parent, SWT.NONE);
-        pane.setLayout(new GridLayout(3, false));
+        pane.setLayout(new GridLayout(2, false));
         Label caption = new Label(pane, SWT.NONE);
         caption.setText("Scale to");
         amount = new Text(pane, SWT.BORDER | SWT.SINGLE);
         amount.setMessage("3 l, 12 portion, or covers: 40");
-        GridData narrow = new GridData(SWT.FILL, SWT.CENTER, false, false);
+        GridData narrow = new GridData(SWT.LEFT, SWT.CENTER, true, false);
         narrow.widthHint = 220;
         amount.setLayoutData(narrow);
         Spoken.label(amount, caption);
         Spoken.id(amount, "field:scale-to");
         outcome = new Label(pane, SWT.WRAP);
-        outcome.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
+        outcome.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, 2, 1));
         lines = new ListTable<>(pane, "table:scaled", ScaledLine::key, columns());
-        GridData table = new GridData(SWT.FILL, SWT.FILL, true, true, 3, 1);
+        GridData table = new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1);
         table.heightHint = TABLE_HEIGHT;
         lines.setLayoutData(table);
         amount.addListener(SWT.Modify, event -> refresh());
@@ -95,6 +95,8 @@ final class ScalePane {
             }
         }
         outcome.setText(text);
+        outcome.setVisible(!text.isEmpty());
+        ((GridData) outcome.getLayoutData()).exclude = text.isEmpty();
         outcome.setForeground(tone == Tone.PLAIN ? null : Palette.of(pane).text(tone));
         lines.setRows(scaled);
         lines.setVisible(!scaled.isEmpty());
