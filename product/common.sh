@@ -146,10 +146,11 @@ build() {
 # Class data that the next starts map instead of parsing; without it they are only slower.
 archive_classes() {
     lesson=$(mktemp -d "$target/lesson.XXXXXX")
-    if run console --book "$lesson/kitchen.etamine" demo; then
-        archive=$app/console.new run console --book "$lesson/kitchen.etamine" plan
-        mv -f "$app/console.new" "$app/console.jsa"
-    fi >"$target/archive.log" 2>&1
+    {
+        run console --book "$lesson/kitchen.etamine" demo || true
+        archive=$app/console.new run console --book "$lesson/kitchen.etamine" plan || true
+        [ ! -s "$app/console.new" ] || mv -f "$app/console.new" "$app/console.jsa"
+    } >"$target/archive.log" 2>&1
     rm -rf "$lesson"
 }
 

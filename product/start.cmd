@@ -23,10 +23,10 @@ exit /b 2
 :ready
 call "%~dp0common.cmd" build || exit /b 70
 set "demo=%~dp0target\demo"
+if not exist "%demo%" mkdir "%demo%"
 if defined book goto open
 set "book=%demo%\ninth-lantern.etamine"
 if exist "%book%" goto open
-if not exist "%demo%" mkdir "%demo%"
 call "%~dp0common.cmd" run console --book "%book%" --quiet demo || exit /b 70
 
 :open
@@ -38,8 +38,7 @@ if "%front%"=="window" (
 call :step cost || exit /b
 call :step stock || exit /b
 call :step plan || exit /b
-if not exist "%demo%\orders" mkdir "%demo%\orders"
-cd /d "%demo%\orders"
+cd /d "%demo%"
 call :step order --issue || exit /b
 echo The orders are in %demo%\orders:
 dir /b /s "%demo%\orders\*.pdf" "%demo%\orders\*.csv"
