@@ -11,10 +11,8 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
-import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.swt.widgets.TableItem;
@@ -31,8 +29,7 @@ public final class ListTable<T> extends Composite {
     private final StackLayout stack = new StackLayout();
     private final Composite body;
     private final Table table;
-    private final Composite empty;
-    private final Label emptySentence;
+    private final EmptyNote empty;
     private Optional<Text> finder = Optional.empty();
     private Consumer<List<T>> onSelect = selected -> {};
     private Consumer<T> onOpen = row -> {};
@@ -60,9 +57,7 @@ public final class ListTable<T> extends Composite {
         table.setHeaderVisible(true);
         CellIcons.sharpen(table);
         Spoken.id(table, id);
-        empty = new Composite(body, SWT.NONE);
-        emptySentence = new Label(empty, SWT.WRAP | SWT.CENTER);
-        buildEmpty();
+        empty = new EmptyNote(body);
         columns.forEach(this::addColumn);
         listen();
         stack.topControl = table;
@@ -102,17 +97,13 @@ public final class ListTable<T> extends Composite {
 
     /** What to say when there are no rows. */
     public ListTable<T> whenEmpty(String sentence) {
-        emptySentence.setText(sentence);
+        empty.say(sentence);
         return this;
     }
 
     /** What to say when there are no rows, with a button for the first step. */
     public ListTable<T> whenEmpty(String sentence, String step, Runnable run) {
-        Button button = new Button(empty, SWT.PUSH);
-        button.setText(step);
-        button.setLayoutData(new GridData(SWT.CENTER, SWT.TOP, true, false));
-        button.addListener(SWT.Selection, event -> run.run());
-        Spoken.id(button, table.getData("id") + ":first");
+        empty.offer(step, table.getData("id") + ":first", run);
         return whenEmpty(sentence);
     }
 
@@ -278,7 +269,7 @@ public final class ListTable<T> extends Composite {
     }
 
     private void showEmptyOrTable() {
-        stack.topControl = rows.hasNone() && !emptySentence.getText().isEmpty() ? empty : table;
+        stack.topControl = rows.hasNone() && empty.speaks() ? empty : table;
         body.layout();
     }
 
@@ -288,14 +279,5 @@ public final class ListTable<T> extends Composite {
             told = List.copyOf(selected);
             onSelect.accept(told);
         }
-    }
-
-    private void buildEmpty() {
-        GridLayout layout = new GridLayout();
-        layout.marginTop = 48;
-        layout.verticalSpacing = 12;
-        empty.setLayout(layout);
-        emptySentence.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
-        emptySentence.setForeground(Palette.of(this).quiet());
     }
 }

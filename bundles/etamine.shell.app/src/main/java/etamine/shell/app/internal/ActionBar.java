@@ -67,7 +67,10 @@ final class ActionBar extends Composite {
         ToolItem item = new ToolItem(bar, SWT.PUSH);
         item.setText(action.label());
         if (!action.icon().isEmpty()) {
-            item.setImage(Icons.small(bar, action.icon()));
+            Dressing.of(bar, () -> {
+                item.setImage(Icons.small(bar, action.icon()));
+                bar.requestLayout();
+            });
         }
         item.setToolTipText(
                 action.key() == 0 ? action.label() : action.label() + " (" + KeyText.of(action.key()) + ")");

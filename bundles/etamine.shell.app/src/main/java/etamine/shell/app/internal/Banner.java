@@ -22,7 +22,8 @@ final class Banner extends Composite {
         setLayout(layout);
         setBackground(Palette.of(this).warnWash());
         setBackgroundMode(SWT.INHERIT_DEFAULT);
-        new Label(this, SWT.NONE).setImage(Icons.small(this, "warning", Tone.WARN));
+        Label icon = new Label(this, SWT.NONE);
+        Dressing.of(icon, () -> icon.setImage(Icons.small(this, "warning", Tone.WARN)));
         text = Spoken.id(new Label(this, SWT.WRAP), "banner");
         text.setForeground(Palette.of(this).ink());
         text.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));

@@ -42,7 +42,7 @@ final class BenchStack extends Composite {
         this.window = window;
         // While the window goes, the toolkit looks for a new place for the keyboard among controls half gone.
         window.shell().addListener(SWT.Dispose, event -> closing = true);
-        setLayout(Window.plain(1));
+        setLayout(Layouts.plain(1));
         Composite head = new Composite(this, SWT.NONE);
         GridLayout layout = new GridLayout(2, false);
         layout.marginWidth = 12;

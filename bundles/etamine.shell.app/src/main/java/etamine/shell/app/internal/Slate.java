@@ -73,7 +73,10 @@ final class Slate extends Composite {
     private void closeButton(Runnable close) {
         ToolBar bar = new ToolBar(this, SWT.FLAT);
         ToolItem item = new ToolItem(bar, SWT.PUSH);
-        item.setImage(Icons.small(bar, "close"));
+        Dressing.of(bar, () -> {
+            item.setImage(Icons.small(bar, "close"));
+            bar.requestLayout();
+        });
         item.setToolTipText("Close the slate (F9)");
         item.setData("id", "slate:close");
         item.addListener(SWT.Selection, event -> close.run());

@@ -25,7 +25,7 @@ final class StationRail extends Composite {
 
     StationRail(Composite parent) {
         super(parent, SWT.NONE);
-        setLayout(Window.plain(1));
+        setLayout(Layouts.plain(1));
         table = Spoken.id(new Table(this, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL), "stations");
         table.setBackground(Palette.of(this).panel());
         Spoken.name(table, "Stations");
@@ -36,7 +36,7 @@ final class StationRail extends Composite {
         data.horizontalIndent = 4;
         table.setLayoutData(data);
         table.addListener(SWT.Selection, event -> {
-            drawIcons();
+            dress();
             onPick.accept(picked());
         });
     }
@@ -79,12 +79,12 @@ final class StationRail extends Composite {
         for (int at = 0; at < places.size(); at++) {
             if (places.get(at).id().equals(id)) {
                 table.setSelection(at);
-                drawIcons();
+                dress();
                 return;
             }
         }
         table.deselectAll();
-        drawIcons();
+        dress();
     }
 
     @Override
@@ -95,6 +95,10 @@ final class StationRail extends Composite {
     private String picked() {
         int at = table.getSelectionIndex();
         return at >= 0 && at < places.size() ? places.get(at).id() : "";
+    }
+
+    private void dress() {
+        Dressing.of(table, this::drawIcons);
     }
 
     private void drawIcons() {

@@ -29,7 +29,7 @@ final class WeekRibbon extends Composite {
         super(parent, SWT.NONE);
         this.days = days;
         this.open = open;
-        GridLayout layout = Window.plain(Days.SPAN);
+        GridLayout layout = Layouts.plain(Days.SPAN);
         layout.makeColumnsEqualWidth = true;
         setLayout(layout);
         setBackground(Palette.of(this).paper());

@@ -14,7 +14,6 @@ import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
@@ -55,15 +54,15 @@ final class Window {
         shell = new Shell(display, SWT.SHELL_TRIM);
         ui = new Ui(shell);
         shell.setText("Etamine");
-        shell.setImages(WindowIcon.images(display));
-        shell.setLayout(plain(1));
+        Dressing.of(shell, () -> shell.setImages(WindowIcon.images(display)));
+        shell.setLayout(Layouts.plain(1));
         days = new Days(todayInTheHouse());
         ribbon = fill(new WeekRibbon(shell, days, this::go));
         banner = fill(new Banner(shell));
-        line(shell);
+        Layouts.line(shell);
         Composite middle = new Composite(shell, SWT.NONE);
         middle.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        middle.setLayout(plain(3));
+        middle.setLayout(Layouts.plain(3));
         rail = new StationRail(middle);
         rail.setLayoutData(new GridData(SWT.FILL, SWT.FILL, false, true));
         Label divider = new Label(middle, SWT.NONE);
@@ -74,7 +73,7 @@ final class Window {
         sash = new SashForm(middle, SWT.HORIZONTAL | SWT.SMOOTH);
         sash.setSashWidth(5);
         sash.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        line(shell);
+        Layouts.line(shell);
         work = fill(new WorkLine(shell, ui));
         desk = new BookDesk(shell, gathering, work);
         pass = new PassStation(days, this::clock);
@@ -199,7 +198,6 @@ final class Window {
         days.onChange(() -> {
             ribbon.daysChanged();
             benches.refreshAll();
-            today.ask();
         });
         today.onCalls(calls -> {
             pass.show(calls);
@@ -218,6 +216,7 @@ final class Window {
     }
 
     private void afterFirstPaint() {
+        Dressing.now(display);
         watch.start();
         today.ask();
         desk.openFirst(settings);
@@ -241,25 +240,22 @@ final class Window {
     }
 
     private void bookCame(BookWatch.View view) {
-        if (shell.isDisposed()) {
-            return;
-        }
-        shell.setText(view.title());
-        banner.show(view.readOnly());
-        menu.history(view);
+        showBook(view);
         benches.bookOpen(view.open());
         days.turn(todayInTheHouse());
         today.ask();
     }
 
     private void bookChanged(BookWatch.View view) {
-        if (!shell.isDisposed()) {
-            shell.setText(view.title());
-            banner.show(view.readOnly());
-            menu.history(view);
-            benches.refreshAll();
-            today.ask();
-        }
+        showBook(view);
+        benches.refreshAll();
+        today.ask();
+    }
+
+    private void showBook(BookWatch.View view) {
+        shell.setText(view.title());
+        banner.show(view.readOnly());
+        menu.history(view);
     }
 
     private void closing(Event event) {
@@ -279,24 +275,5 @@ final class Window {
     private static <C extends Control> C fill(C control) {
         control.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         return control;
-    }
-
-    /** A grid without margins or gaps. */
-    static GridLayout plain(int columns) {
-        GridLayout layout = new GridLayout(columns, false);
-        layout.marginWidth = 0;
-        layout.marginHeight = 0;
-        layout.horizontalSpacing = 0;
-        layout.verticalSpacing = 0;
-        return layout;
-    }
-
-    /** A thin dividing line across. */
-    static void line(Composite parent) {
-        Label line = new Label(parent, SWT.NONE);
-        line.setBackground(Palette.of(parent).line());
-        GridData data = new GridData(SWT.FILL, SWT.TOP, true, false);
-        data.heightHint = 1;
-        line.setLayoutData(data);
     }
 }

@@ -62,7 +62,10 @@ final class WorkLine extends Composite {
         stopBar = new ToolBar(this, SWT.FLAT);
         stop = new ToolItem(stopBar, SWT.PUSH);
         stop.setData("id", "work:stop");
-        stop.setImage(Icons.small(this, "stop"));
+        Dressing.of(stopBar, () -> {
+            stop.setImage(Icons.small(this, "stop"));
+            stopBar.requestLayout();
+        });
         stop.setToolTipText("Stop what is being done");
         Spoken.name(stopBar, "Stop what is being done");
         stop.addListener(SWT.Selection, event -> stopLast());
