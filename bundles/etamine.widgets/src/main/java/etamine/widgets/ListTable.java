@@ -31,6 +31,7 @@ public final class ListTable<T> extends Composite {
     private final Table table;
     private final EmptyNote empty;
     private Optional<Text> finder = Optional.empty();
+    private Optional<ColumnWidths> widths = Optional.empty();
     private Consumer<List<T>> onSelect = selected -> {};
     private Consumer<T> onOpen = row -> {};
     private Consumer<List<T>> onDelete = selected -> {};
@@ -195,7 +196,7 @@ public final class ListTable<T> extends Composite {
         table.addListener(SWT.Selection, event -> tellSelection());
         table.addListener(SWT.DefaultSelection, event -> selected().ifPresent(onOpen));
         table.addListener(SWT.KeyDown, this::key);
-        ColumnWidths.follow(table, rows.columns().stream().map(Column::weight).toList());
+        widths = Optional.of(ColumnWidths.follow(table, rows.columns(), this::cell));
         CutOffTips.show(table);
     }
 
@@ -214,6 +215,14 @@ public final class ListTable<T> extends Composite {
             CellIcons.set(item, at, icon.isEmpty() ? null : Icons.small(table, icon, tone));
             item.setForeground(at, tone == Tone.PLAIN ? null : Palette.of(table).text(tone));
         }
+    }
+
+    /** What takes room in a cell; an icon takes as much as three letters. */
+    private String cell(int index, int at) {
+        T row = rows.shown().get(index);
+        Column<T> column = rows.columns().get(at);
+        String text = column.text().apply(row);
+        return column.icon().apply(row).isEmpty() ? text : "mmm" + text;
     }
 
     private void key(Event event) {
@@ -264,6 +273,7 @@ public final class ListTable<T> extends Composite {
             table.setTopIndex(Math.max(0, Math.min(top, rows.shown().size() - 1)));
         }
         updating = false;
+        widths.ifPresent(ColumnWidths::share);
         showEmptyOrTable();
         tellSelection();
     }

@@ -58,21 +58,23 @@ public final class CostVerb implements Verb {
 
     private List<String> overview(List<RecipeCost> chosen, String currency) {
         TextTable plates =
-                new TextTable("Plate", ">Cost " + currency, ">Net price", ">Food cost %", ">Contribution", "");
-        TextTable others = new TextTable("Recipe", ">Batch " + currency, ">Portion", "");
+                new TextTable("Plate", "", ">Cost " + currency, ">Net price", ">Food cost %", ">Contribution", "");
+        TextTable others = new TextTable("Recipe", "", ">Batch " + currency, ">Portion", "");
         for (RecipeCost cost : chosen) {
             String mark = cost.missing().isEmpty() ? "" : "at least; no price: " + String.join(", ", cost.missing());
             if (cost.plate().isPresent()) {
                 PlateCost plate = cost.plate().get();
                 plates.row(
                         cost.recipe(),
+                        items.name(cost.recipe()),
                         text(plate.cost()),
                         text(plate.net()),
                         plate.foodCostPercent().map(Object::toString).orElse(""),
                         text(plate.contribution()),
                         mark);
             } else {
-                others.row(cost.recipe(), text(cost.batch()), cost.portion().map(CostVerb::text).orElse(""), mark);
+                String portion = cost.portion().map(CostVerb::text).orElse("");
+                others.row(cost.recipe(), items.name(cost.recipe()), text(cost.batch()), portion, mark);
             }
         }
         List<String> lines = new ArrayList<>(plates.lines());

@@ -90,10 +90,10 @@ final class CostingBench implements Bench {
         Comparator<CostDetail.Line> asWritten = Comparator.comparing(line -> 0);
         return List.of(
                 Column.words("Item", 5, CostDetail.Line::name),
-                Column.figures("Quantity", 2, CostDetail.Line::quantity, asWritten),
-                Column.figures("As purchased", 2, CostDetail.Line::asPurchased, asWritten),
-                Column.figures("Price", 2, CostDetail.Line::price, asWritten),
-                Column.figures("Cost", 2, CostDetail.Line::cost, asWritten),
+                Column.figures("Quantity", 1, CostDetail.Line::quantity, asWritten),
+                Column.figures("As purchased", 1, CostDetail.Line::asPurchased, asWritten),
+                Column.figures("Price", 1, CostDetail.Line::price, asWritten),
+                Column.figures("Cost", 1, CostDetail.Line::cost, asWritten),
                 Column.words("Price from", 4, CostDetail.Line::source));
     }
 
