@@ -96,12 +96,38 @@ public final class RegistrySession implements BookSession {
                         BookException.Reason.OTHER,
                         "No installed part of the program can keep a book at " + location + "; name a file instead."));
         close();
-        Book book = opening.apply(shop);
+        Book book = sound(opening.apply(shop));
         Dictionary<String, Object> properties = new Hashtable<>();
         properties.put("location", book.location());
         opened = Optional.of(new Opened(book, context.registerService(Book.class, book, properties)));
         adoptions.forEach(Adoption::settle);
         return book;
+    }
+
+    /** Looks at the whole medium first (some 6 ms for each megabyte), or every module would stumble over the damage. */
+    private static Book sound(Book book) {
+        try {
+            Optional<String> damage = book.integrity();
+            if (damage.isEmpty()) {
+                return book;
+            }
+            throw new BookException(
+                    BookException.Reason.DAMAGED,
+                    book.location() + " is damaged (" + inBrief(damage.get())
+                            + "). Put it aside and restore the last backup.");
+        } catch (BookException e) {
+            book.close();
+            throw e;
+        }
+    }
+
+    /** The first of what may be hundreds of torn pages, for people; the others would say the same. */
+    private static String inBrief(String damage) {
+        List<String> lines =
+                damage.lines().filter(line -> !line.startsWith("***")).toList();
+        return lines.isEmpty()
+                ? damage
+                : lines.get(0) + (lines.size() > 1 ? " and " + (lines.size() - 1) + " more" : "");
     }
 
     private static void makeFolder(String location) {

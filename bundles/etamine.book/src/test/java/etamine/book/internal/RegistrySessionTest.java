@@ -6,9 +6,14 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import etamine.storage.Book;
 import etamine.storage.BookException;
 import etamine.storage.BookException.Reason;
+import etamine.storage.Books;
 import etamine.testing.VolatileBooks;
+import java.lang.reflect.Proxy;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,6 +57,27 @@ class RegistrySessionTest {
                 .isThrownBy(() -> session.open("nowhere"))
                 .matches(e -> e.reason() == Reason.MISSING);
         assertThat(session.current()).isEmpty();
+        assertThat(framework.services).isEmpty();
+    }
+
+    @Test
+    void aDamagedBookIsClosedAgainBeforeAnybodySeesIt() {
+        List<String> called = new ArrayList<>();
+        Book damaged = (Book) Proxy.newProxyInstance(
+                Book.class.getClassLoader(), new Class<?>[] {Book.class}, (proxy, method, arguments) -> {
+                    called.add(method.getName());
+                    return method.getName().equals("integrity") ? Optional.of("page 7 is torn") : "worn";
+                });
+        Books shop = (Books) Proxy.newProxyInstance(
+                Books.class.getClassLoader(),
+                new Class<?>[] {Books.class},
+                (proxy, method, arguments) -> method.getName().equals("accepts") ? (Object) true : damaged);
+        RegistrySession worn = new RegistrySession(framework.context(), shop, settled::incrementAndGet);
+        assertThatExceptionOfType(BookException.class)
+                .isThrownBy(() -> worn.open("worn"))
+                .withMessage("worn is damaged (page 7 is torn). Put it aside and restore the last backup.")
+                .matches(e -> e.reason() == Reason.DAMAGED);
+        assertThat(called).last().isEqualTo("close");
         assertThat(framework.services).isEmpty();
     }
 
