@@ -21,16 +21,16 @@ import org.osgi.framework.ServiceReference;
  * The assembled program, running inside the test. The bundles have class loaders of their own, so what comes out of the
  * registry is called by name.
  */
-final class Suite implements AutoCloseable {
-    static final Path APP = Path.of("..", "..", "product", "target", "app").toAbsolutePath().normalize();
+public final class Suite implements AutoCloseable {
+    public static final Path APP = Path.of("..", "..", "product", "target", "app").toAbsolutePath().normalize();
     private final Platform platform;
     private final Path folder;
 
-    Suite(Path folder, List<String> features) throws Exception {
+    public Suite(Path folder, List<String> features) throws Exception {
         this(folder, features, Map.of());
     }
 
-    Suite(Path folder, List<String> features, Map<String, String> properties) throws Exception {
+    public Suite(Path folder, List<String> features, Map<String, String> properties) throws Exception {
         this.folder = folder;
         Map<String, String> all = new HashMap<>(properties);
         all.put("etamine.folder", folder.toString());
@@ -39,29 +39,29 @@ final class Suite implements AutoCloseable {
         platform.start();
     }
 
-    BundleContext context() {
+    public BundleContext context() {
         return platform.context();
     }
 
-    Map<String, String> failed() {
+    public Map<String, String> failed() {
         return platform.failed();
     }
 
     /** Opens a new empty book. */
-    void create(String name) throws Exception {
+    public void create(String name) throws Exception {
         call(service("etamine.storage.BookSession"), "create", folder.resolve(name).toString());
     }
 
-    void open(String name) throws Exception {
+    public void open(String name) throws Exception {
         call(service("etamine.storage.BookSession"), "open", folder.resolve(name).toString());
     }
 
-    void closeBook() throws Exception {
+    public void closeBook() throws Exception {
         call(service("etamine.storage.BookSession"), "close");
     }
 
     /** The verbs there are, by name. */
-    Map<String, Object> verbs() throws Exception {
+    public Map<String, Object> verbs() throws Exception {
         Map<String, Object> verbs = new TreeMap<>();
         for (ServiceReference<?> reference : references("etamine.base.verb.Verb")) {
             Object verb = context().getService(reference);
@@ -71,7 +71,7 @@ final class Suite implements AutoCloseable {
     }
 
     /** Runs a verb and gives its report: outcome, json, lines. */
-    Object run(String verb, List<String> arguments, Map<String, String> options) throws Exception {
+    public Object run(String verb, List<String> arguments, Map<String, String> options) throws Exception {
         Object found = verbs().get(verb);
         if (found == null) {
             throw new AssertionError("No verb " + verb + " among " + verbs().keySet());
@@ -85,7 +85,7 @@ final class Suite implements AutoCloseable {
     }
 
     /** Components that should run and do not, each with what it lacks. */
-    List<String> unsatisfied() throws Exception {
+    public List<String> unsatisfied() throws Exception {
         Object runtime = service("org.osgi.service.component.runtime.ServiceComponentRuntime");
         Collection<?> descriptions =
                 (Collection<?>) call(runtime, "getComponentDescriptionDTOs", (Object) new Bundle[0]);
@@ -122,7 +122,7 @@ final class Suite implements AutoCloseable {
     }
 
     /** Calls a public method of a service by name. */
-    static Object call(Object target, String method, Object... arguments) throws Exception {
+    public static Object call(Object target, String method, Object... arguments) throws Exception {
         return invoke(target.getClass(), target, method, arguments);
     }
 
@@ -140,7 +140,7 @@ final class Suite implements AutoCloseable {
         throw new AssertionError("No method " + method + " on " + type);
     }
 
-    static Object field(Object target, String name) {
+    public static Object field(Object target, String name) {
         try {
             return target.getClass().getField(name).get(target);
         } catch (ReflectiveOperationException e) {
