@@ -126,13 +126,12 @@ class CatalogueTest {
     }
 
     @Test
-    void marksDeliveriesAndTheirCutOffsOnTheirDays() {
+    void marksCutOffsOnTheirDays() {
         offers("");
-        assertThat(new DeliveryMarks(bench.catalogue, bench.kitchen)
+        assertThat(new CutOffMarks(bench.catalogue, bench.kitchen)
                         .marks(LocalDate.of(2026, 11, 26), LocalDate.of(2026, 11, 30)))
                 .extracting(mark -> mark.day() + " " + mark.kind() + " " + mark.text())
                 .containsExactlyInAnyOrder(
-                        "2026-11-27 " + DayMark.Kind.DELIVERY + " Hill Dairy can deliver",
                         "2026-11-26 " + DayMark.Kind.CUT_OFF + " Hill Dairy: order by 22:00 for Fri",
                         "2026-11-30 " + DayMark.Kind.CUT_OFF + " Hill Dairy: order by 22:00 for Tue");
     }

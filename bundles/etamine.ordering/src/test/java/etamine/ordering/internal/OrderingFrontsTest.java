@@ -172,16 +172,14 @@ class OrderingFrontsTest {
     }
 
     @Test
-    void marksDeliveriesAndCutOffs() throws VerbException {
+    void marksTheDeliveriesOfSentOrders() throws VerbException {
         bench.run(bench.orderVerb, folder, Map.of("--issue", "true"));
 
-        List<DayMark> marks = new OrderMarks(bench.kitchen, bench.orders, bench.neighbours)
+        List<DayMark> marks = new OrderMarks(bench.orders, bench.neighbours)
                 .marks(TUESDAY, TUESDAY.plusDays(6));
 
         assertThat(marks).extracting(mark -> mark.day() + " " + mark.kind() + " " + mark.text()).containsExactly(
-                "2026-11-27 DELIVERY The dairy, 2 lines",
-                "2026-11-26 CUT_OFF The dairy by 22:00",
-                "2026-11-30 CUT_OFF The dairy by 22:00");
+                "2026-11-27 DELIVERY The dairy, 2 lines");
     }
 
     @Test

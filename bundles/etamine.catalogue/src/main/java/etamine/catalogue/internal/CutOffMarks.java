@@ -16,9 +16,9 @@ import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
-/** Puts the deliveries that are possible, and the cut-offs still ahead, on the week ribbon. */
+/** Puts the cut-offs still ahead on the week ribbon. */
 @Component
-public final class DeliveryMarks implements DayMarkSource {
+public final class CutOffMarks implements DayMarkSource {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     private final LiveCatalogue catalogue;
@@ -26,7 +26,7 @@ public final class DeliveryMarks implements DayMarkSource {
 
     /** Reads the catalogue by the house's clock. */
     @Activate
-    public DeliveryMarks(@Reference LiveCatalogue catalogue, @Reference Kitchen kitchen) {
+    public CutOffMarks(@Reference LiveCatalogue catalogue, @Reference Kitchen kitchen) {
         this.catalogue = catalogue;
         this.kitchen = kitchen;
     }
@@ -47,10 +47,6 @@ public final class DeliveryMarks implements DayMarkSource {
     private static void mark(
             Supplier supplier, Delivery delivery, LocalDate from, LocalDate to, List<DayMark> marks) {
         Subject subject = new Subject("supplier", supplier.id());
-        if (!delivery.day().isAfter(to)) {
-            marks.add(new DayMark(
-                    delivery.day(), DayMark.Kind.DELIVERY, supplier.name() + " can deliver", subject));
-        }
         LocalDate closes = delivery.orderBy().toLocalDate();
         if (!closes.isBefore(from) && !closes.isAfter(to)) {
             String day = delivery.day().getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
