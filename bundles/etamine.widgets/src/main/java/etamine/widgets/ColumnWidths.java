@@ -24,8 +24,7 @@ final class ColumnWidths {
     private int room;
     private boolean dragged;
 
-    private ColumnWidths(
-            Table table, List<? extends Column<?>> columns, BiFunction<Integer, Integer, String> text) {
+    private ColumnWidths(Table table, List<? extends Column<?>> columns, BiFunction<Integer, Integer, String> text) {
         this.table = table;
         this.columns = columns;
         this.text = text;

@@ -121,7 +121,9 @@ public final class EditGrid extends Composite {
 
     /** The row the keyboard is in. */
     public OptionalInt focusedRow() {
-        return IntStream.range(0, rows.size()).filter(row -> rows.get(row).isFocused()).findFirst();
+        return IntStream.range(0, rows.size())
+                .filter(row -> rows.get(row).isFocused())
+                .findFirst();
     }
 
     /** Puts the keyboard in a row. */

@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Shell;
  */
 public final class FormDialog extends Dialog {
     private static final int WIDTH = 520;
+    private static final int ROOM = 24; // for a field's problem that is not there yet
     private final String title;
     private final Consumer<FormPane> content;
     private Supplier<Optional<String>> check = Optional::empty;
@@ -102,7 +103,7 @@ public final class FormDialog extends Dialog {
     protected Point getInitialSize() {
         Point size = getShell().computeSize(WIDTH, SWT.DEFAULT, true);
         int most = getShell().getMonitor().getClientArea().height * 4 / 5;
-        return new Point(Math.max(WIDTH, Math.min(size.x, WIDTH * 2)), Math.min(size.y, most));
+        return new Point(Math.max(WIDTH, Math.min(size.x, WIDTH * 2)), Math.min(size.y + ROOM, most));
     }
 
     @Override
