@@ -9,6 +9,7 @@ import etamine.base.verb.VerbUsage;
 import etamine.kitchen.house.Kitchen;
 import etamine.kitchen.order.OrderState;
 import etamine.kitchen.order.SupplierOrder;
+import etamine.measures.QuantityText;
 import etamine.ordering.IssuedOrder;
 import etamine.ordering.OrderDesk;
 import etamine.ordering.OrderPlan;
@@ -105,7 +106,7 @@ public final class OrderVerb implements Verb {
             lines.add("Nothing has to be ordered.");
         }
         shortfalls.forEach(shortfall -> lines.add("Short: " + neighbours.itemName(shortfall.item()) + ", "
-                + shortfall.quantity() + ". " + String.join(" ", shortfall.why())));
+                + QuantityText.format(shortfall.quantity(), kitchen.house().measures()) + ". " + String.join(" ", shortfall.why())));
         boolean look = !shortfalls.isEmpty() || results.stream().anyMatch(result -> !result.problem().isEmpty());
         List<String> missing = shortfalls.stream().map(Shortfall::item).toList();
         return new Report(look ? Outcome.LOOK : Outcome.DONE,

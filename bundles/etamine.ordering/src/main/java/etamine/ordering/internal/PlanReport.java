@@ -4,7 +4,9 @@ import etamine.base.verb.Outcome;
 import etamine.base.verb.Report;
 import etamine.base.verb.TextTable;
 import etamine.kitchen.order.OrderLine;
+import etamine.measures.MeasureStyle;
 import etamine.measures.Money;
+import etamine.measures.QuantityText;
 import etamine.ordering.OrderPlan;
 import etamine.ordering.OrderPlan.ExpectedWaste;
 import etamine.ordering.OrderPlan.PlannedOrder;
@@ -19,10 +21,12 @@ import java.util.Map;
 final class PlanReport {
     private final OrderPlan plan;
     private final Neighbours neighbours;
+    private final MeasureStyle style;
 
-    PlanReport(OrderPlan plan, Neighbours neighbours) {
+    PlanReport(OrderPlan plan, Neighbours neighbours, MeasureStyle style) {
         this.plan = plan;
         this.neighbours = neighbours;
+        this.style = style;
     }
 
     Report report() {
@@ -116,14 +120,16 @@ final class PlanReport {
 
     private void addShortfalls(List<String> lines) {
         for (Shortfall shortfall : plan.shortfalls()) {
-            lines.add("Short: " + neighbours.itemName(shortfall.item()) + ", " + shortfall.quantity() + " from "
+            lines.add("Short: " + neighbours.itemName(shortfall.item()) + ", "
+                    + QuantityText.format(shortfall.quantity(), style) + " from "
                     + PlanWords.day(shortfall.day()) + ". " + String.join(" ", shortfall.why()));
         }
     }
 
     private void addWaste(List<String> lines) {
         for (ExpectedWaste waste : plan.expectedWaste()) {
-            lines.add("Waste: " + neighbours.itemName(waste.item()) + ", " + waste.quantity() + " on "
+            lines.add("Waste: " + neighbours.itemName(waste.item()) + ", "
+                    + QuantityText.format(waste.quantity(), style) + " on "
                     + PlanWords.day(waste.day()) + ". " + waste.why());
         }
     }

@@ -7,6 +7,7 @@ import etamine.base.verb.VerbException;
 import etamine.base.verb.VerbUsage;
 import etamine.kitchen.house.Kitchen;
 import etamine.ordering.OrderDesk;
+import etamine.ordering.OrderPlan;
 import etamine.ordering.PlanTerms;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -45,6 +46,7 @@ public final class PlanVerb implements Verb {
             throw VerbException.wrongCall("There is no method “" + method + "”; use --method par.");
         }
         PlanTerms terms = Values.terms(call, kitchen);
-        return new PlanReport(desk.plan(terms, call.progress()), neighbours).report();
+        OrderPlan plan = desk.plan(terms, call.progress());
+        return new PlanReport(plan, neighbours, kitchen.house().measures()).report();
     }
 }

@@ -35,7 +35,9 @@ final class LineReasons {
         List<String> why = new ArrayList<>();
         why.add(need());
         why.add(thisDay());
-        why.add(onePackLess());
+        if (line.packs() > 1) {
+            why.add(onePackLess());
+        }
         rounding().ifPresent(why::add);
         room().ifPresent(why::add);
         tier().ifPresent(why::add);
@@ -71,7 +73,7 @@ final class LineReasons {
         String shortage = "Without this line " + amount(without.unmet()[short1] - with.unmet()[short1])
                 + " are missing on " + words.day(short1);
         boolean last = next > short1;
-        return shortage + (last ? ", and this is " + supplier().supplier().name() + "’s last delivery before." : ".");
+        return shortage + (last ? ", and no later delivery of " + supplier().supplier().name() + " comes in time." : ".");
     }
 
     private String onePackLess() {

@@ -5,6 +5,7 @@ import etamine.ordering.internal.plan.SupplierModel.Slot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * What stays missing: use that the shelf cannot meet, or a par that is not reached at the last delivery that could still
@@ -26,10 +27,20 @@ final class Shortages {
         if (day >= 0) {
             return Optional.of(shortfall(item, day, course.unmetBefore(model.days()), useReasons(item, course, day)));
         }
-        if (!item.wanted().hasPar()) {
-            return Optional.empty();
-        }
-        return belowPar(item, course);
+        return item.wanted().hasPar() && !lastsUntilNext(item, course) ? belowPar(item, course) : Optional.empty();
+    }
+
+    /** Whether nobody can bring it within the plan, but what is there meets the use expected until somebody can. */
+    private boolean lastsUntilNext(ItemModel item, Course course) {
+        OptionalInt next = model.suppliers().values().stream()
+                .flatMap(supplier -> supplier.slots().stream())
+                .filter(slot -> offeredBy(item, slot.supplier()))
+                .mapToInt(Slot::day)
+                .min();
+        return next.isPresent()
+                && next.getAsInt() >= model.days()
+                && item.wanted().use(0, next.getAsInt()) > 0
+                && course.unmetBefore(next.getAsInt()) == 0;
     }
 
     /** A par counts as missed when it is reached on no day from the first delivery that can bring the item. */

@@ -210,6 +210,19 @@ class ParMethodTest {
     }
 
     @Test
+    void callsNothingShortThatLastsUntilSomebodyComes() {
+        Scene scene = new Scene(3)
+                .supplier("dairy", "0", "0", 4)
+                .add(new Goods("flour").par(20).use(2, 2, 2, 2, 2).onHand(8, Batch.KEEPS).offer("dairy", 1, "1.00"))
+                .add(new Goods("sugar").par(20).use(2, 2, 2, 2, 2).onHand(7, Batch.KEEPS).offer("dairy", 1, "1.00"))
+                .add(new Goods("salt").par(20).onHand(8, Batch.KEEPS).offer("dairy", 1, "1.00"));
+
+        // 8 of flour last the four days until the dairy comes, 7 of sugar do not; nobody knows how long 8 of salt last.
+        assertThat(plan(scene).shortfalls()).extracting(short1 -> short1.item() + " " + short1.quantity())
+                .containsExactly("sugar 13 ea", "salt 12 ea");
+    }
+
+    @Test
     void saysWhenAParIsTooLowForWhatIsExpected() {
         Scene scene = new Scene(4)
                 .supplier("dairy", "0", "0", 0, 4)
@@ -233,7 +246,7 @@ class ParMethodTest {
         assertThat(why).containsExactly(
                 "Wed 25 Nov would open with 0 ea; wanted are 9.9 ea, "
                         + "the use expected before Sat 28 Nov and a tenth more for safety.",
-                "Without this line 3 ea are missing on Wed 25 Nov, and this is The dairy’s last delivery before.",
+                "Without this line 3 ea are missing on Wed 25 Nov, and no later delivery of The dairy comes in time.",
                 "With one pack less 1 ea are missing on Fri 27 Nov.",
                 "0.1 ea of it come from rounding up to whole packs.",
                 "As much from The other costs 28.00 (4 packs of 3 ea).");
