@@ -71,14 +71,10 @@ public final class ParsVerb implements Verb {
 
     private static Quantity quantity(String text) throws VerbException {
         try {
-            Quantity quantity = QuantityText.parse(text);
-            if (quantity.signum() >= 0) {
-                return quantity;
-            }
+            return QuantityText.parse(text);
         } catch (MeasureException wrong) {
             throw VerbException.wrongCall(wrong.getMessage());
         }
-        throw VerbException.wrongCall("A par cannot be less than nothing.");
     }
 
     private Report list() {

@@ -81,10 +81,8 @@ final class RowEdits {
         }
         try {
             Quantity quantity = QuantityText.parse(cells.get(1));
-            return quantity.signum() < 0
-                    ? new Attempt.Refused("Write 0 or more.")
-                    : new Attempt.Save("Saving expected use",
-                            () -> diary.setUse(new WrittenUse(day, item.get(), quantity)));
+            return new Attempt.Save("Saving expected use",
+                    () -> diary.setUse(new WrittenUse(day, item.get(), quantity)));
         } catch (MeasureException wrong) {
             return new Attempt.Refused(String.valueOf(wrong.getMessage()));
         }
