@@ -86,8 +86,8 @@ class DemoDataTest {
     @Test
     void theWeekHasItsUsualShape() {
         Map<DayOfWeek, List<Integer>> week = new TreeMap<>();
-        covers().forEach((day, count) ->
-                week.computeIfAbsent(day.getDayOfWeek(), key -> new ArrayList<>()).add(count));
+        covers().forEach((day, count) -> week.computeIfAbsent(day.getDayOfWeek(), key -> new ArrayList<>())
+                .add(count));
         assertThat(mean(week.get(DayOfWeek.SATURDAY))).isGreaterThan(1.4 * mean(week.get(DayOfWeek.TUESDAY)));
         assertThat(mean(week.get(DayOfWeek.FRIDAY))).isGreaterThan(1.4 * mean(week.get(DayOfWeek.TUESDAY)));
         assertThat(week.keySet()).hasSize(6);
@@ -97,11 +97,16 @@ class DemoDataTest {
     @Test
     void everyGuestHasOneMainAndMostHaveMore() {
         Map<String, Double> perCover = new HashMap<>();
-        file.path("mix").forEach(node -> perCover.put(
-                node.path("recipe").asText(), Double.valueOf(node.path("perCover").asText())));
-        double mains = perCover.get("plate-fowl") + perCover.get("plate-pudding")
-                + perCover.get("plate-hake") + perCover.get("plate-barley");
-        double starters = perCover.get("plate-beetroot") + perCover.get("plate-leek-tart") + perCover.get("plate-mussels");
+        file.path("mix")
+                .forEach(node -> perCover.put(
+                        node.path("recipe").asText(),
+                        Double.valueOf(node.path("perCover").asText())));
+        double mains = perCover.get("plate-fowl")
+                + perCover.get("plate-pudding")
+                + perCover.get("plate-hake")
+                + perCover.get("plate-barley");
+        double starters =
+                perCover.get("plate-beetroot") + perCover.get("plate-leek-tart") + perCover.get("plate-mussels");
         double desserts = perCover.get("plate-apple") + perCover.get("plate-chocolate");
         assertThat(mains).isBetween(0.999, 1.001);
         assertThat(starters).isBetween(0.5, 0.9);
@@ -111,8 +116,9 @@ class DemoDataTest {
     @Test
     void salesFollowCoversAndMix() {
         Map<String, Integer> sold = new HashMap<>();
-        file.path("sales").forEach(node ->
-                sold.merge(node.path("recipe").asText(), node.path("sold").asInt(), Integer::sum));
+        file.path("sales")
+                .forEach(node -> sold.merge(
+                        node.path("recipe").asText(), node.path("sold").asInt(), Integer::sum));
         int served = covers().entrySet().stream()
                 .filter(day -> day.getKey().isBefore(kitchen.today()))
                 .mapToInt(Map.Entry::getValue)
@@ -133,9 +139,10 @@ class DemoDataTest {
         for (JsonNode movement : file.path("movements")) {
             assertThat(movement.path("at").asText()).isGreaterThanOrEqualTo(before);
             before = movement.path("at").asText();
-            boolean leaves = Set.of("used", "sold", "wasted").contains(movement.path("kind").asText());
-            long left = onHand.merge(
-                    movement.path("item").asText(), leaves ? -base(movement) : base(movement), Long::sum);
+            boolean leaves = Set.of("used", "sold", "wasted")
+                    .contains(movement.path("kind").asText());
+            long left =
+                    onHand.merge(movement.path("item").asText(), leaves ? -base(movement) : base(movement), Long::sum);
             assertThat(left).as(movement.toString()).isNotNegative();
         }
     }
@@ -162,9 +169,15 @@ class DemoDataTest {
     @Test
     void someAllergensAreUnknownAndSomeMayBeThere() {
         List<JsonNode> ingredients = list("ingredients");
-        assertThat(ingredients).filteredOn(node -> !node.path("allergensKnown").asBoolean()).hasSizeBetween(4, 12);
-        assertThat(ingredients).filteredOn(node -> !node.path("mayContain").isEmpty()).hasSizeGreaterThan(5);
-        assertThat(ingredients).filteredOn(node -> !node.path("contains").isEmpty()).hasSizeGreaterThan(20);
+        assertThat(ingredients)
+                .filteredOn(node -> !node.path("allergensKnown").asBoolean())
+                .hasSizeBetween(4, 12);
+        assertThat(ingredients)
+                .filteredOn(node -> !node.path("mayContain").isEmpty())
+                .hasSizeGreaterThan(5);
+        assertThat(ingredients)
+                .filteredOn(node -> !node.path("contains").isEmpty())
+                .hasSizeGreaterThan(20);
     }
 
     private long base(JsonNode movement) {
@@ -175,8 +188,10 @@ class DemoDataTest {
 
     private Map<LocalDate, Integer> covers() {
         Map<LocalDate, Integer> covers = new TreeMap<>();
-        file.path("covers").forEach(node ->
-                covers.put(LocalDate.parse(node.path("date").asText()), node.path("covers").asInt()));
+        file.path("covers")
+                .forEach(node -> covers.put(
+                        LocalDate.parse(node.path("date").asText()),
+                        node.path("covers").asInt()));
         return covers;
     }
 

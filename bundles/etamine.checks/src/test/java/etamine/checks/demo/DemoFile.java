@@ -26,7 +26,8 @@ final class DemoFile {
             folder = folder.getParent();
         }
         if (folder == null) {
-            throw new IllegalStateException("There is no demo-data/ninth-lantern.json above " + Path.of("").toAbsolutePath());
+            throw new IllegalStateException("There is no demo-data/ninth-lantern.json above "
+                    + Path.of("").toAbsolutePath());
         }
         return folder.resolve("demo-data/ninth-lantern.json");
     }

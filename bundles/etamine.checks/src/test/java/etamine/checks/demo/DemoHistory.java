@@ -24,16 +24,36 @@ import java.util.TreeMap;
 public final class DemoHistory {
     /** What goes into staff meals, coffee and the like in a week, beside the menu. */
     private static final Map<String, String> BESIDE_THE_MENU = Map.ofEntries(
-            Map.entry("coffee", "1.1 kg"), Map.entry("tea", "90 g"), Map.entry("milk", "5 l"),
-            Map.entry("peas", "500 g"), Map.entry("yoghurt", "900 g"), Map.entry("brown-shrimp", "240 g"),
-            Map.entry("strong-flour", "900 g"), Map.entry("tomato-paste", "300 g"), Map.entry("egg", "18 ea"),
-            Map.entry("olive-oil", "360 ml"), Map.entry("potato", "3 kg"), Map.entry("onion", "1.5 kg"),
-            Map.entry("carrot", "1.2 kg"), Map.entry("smooth-mustard", "90 g"), Map.entry("cocoa", "30 g"),
+            Map.entry("coffee", "1.1 kg"),
+            Map.entry("tea", "90 g"),
+            Map.entry("milk", "900 ml"),
+            Map.entry("peas", "500 g"),
+            Map.entry("yoghurt", "900 g"),
+            Map.entry("brown-shrimp", "240 g"),
+            Map.entry("strong-flour", "900 g"),
+            Map.entry("tomato-paste", "300 g"),
+            Map.entry("egg", "18 ea"),
+            Map.entry("olive-oil", "360 ml"),
+            Map.entry("potato", "3 kg"),
+            Map.entry("onion", "1.5 kg"),
+            Map.entry("carrot", "1.2 kg"),
+            Map.entry("smooth-mustard", "90 g"),
+            Map.entry("cocoa", "30 g"),
             Map.entry("bacon", "300 g"));
     /** Made things that are put on a shelf, dated and counted. */
     private static final Set<String> SHELVED = Set.of(
-            "fowl-jus", "rendered-fat", "pickled-pear", "pickled-shallots", "preserved-lemon", "hazelnut-crumb",
-            "herb-oil", "mustard-dressing", "brown-butter", "shortbread", "candied-orange", "ginger-syrup");
+            "fowl-jus",
+            "rendered-fat",
+            "pickled-pear",
+            "pickled-shallots",
+            "preserved-lemon",
+            "hazelnut-crumb",
+            "herb-oil",
+            "mustard-dressing",
+            "brown-butter",
+            "shortbread",
+            "candied-orange",
+            "ginger-syrup");
     /** Taken off the staff menu, and nobody looked into its tray again: a lot of it is past its day. */
     private static final String FORGOTTEN = "brown-shrimp";
 
@@ -87,17 +107,19 @@ public final class DemoHistory {
 
     private ArrayNode covers() {
         ArrayNode covers = DemoFile.JSON.createArrayNode();
-        service.covers().forEach((day, count) ->
-                covers.addObject().put("date", day.toString()).put("covers", count));
+        service.covers()
+                .forEach((day, count) ->
+                        covers.addObject().put("date", day.toString()).put("covers", count));
         return covers;
     }
 
     private ArrayNode sales() {
         ArrayNode sales = DemoFile.JSON.createArrayNode();
-        service.sales(today).forEach((day, sold) -> sold.forEach((recipe, portions) -> sales.addObject()
-                .put("date", day.toString())
-                .put("recipe", recipe)
-                .put("sold", portions)));
+        service.sales(today)
+                .forEach((day, sold) -> sold.forEach((recipe, portions) -> sales.addObject()
+                        .put("date", day.toString())
+                        .put("recipe", recipe)
+                        .put("sold", portions)));
         return sales;
     }
 
@@ -110,7 +132,8 @@ public final class DemoHistory {
                 entries.addAll(history(item, Supply.made(item), daily));
             } else if (!kitchen.packs(item.id()).isEmpty()) {
                 long weekly = daily.values().stream().mapToLong(Long::longValue).sum() / (ServiceDays.WEEKS_BACK + 2);
-                entries.addAll(history(item, Supply.bought(kitchen, item, weekly).orElseThrow(), daily));
+                entries.addAll(
+                        history(item, Supply.bought(kitchen, item, weekly).orElseThrow(), daily));
             }
         }
         entries.sort(Comparator.comparing(ItemHistory.Entry::at)
@@ -123,7 +146,8 @@ public final class DemoHistory {
         ItemHistory.Terms terms = new ItemHistory.Terms(
                 kitchen.par(item.id()),
                 kitchen.onOrder(item.id(), today),
-                Optional.of(today.minusDays(FORGOTTEN_DAYS)).filter(from -> item.id().equals(FORGOTTEN)));
+                Optional.of(today.minusDays(FORGOTTEN_DAYS))
+                        .filter(from -> item.id().equals(FORGOTTEN)));
         return new ItemHistory(item, supply, daily, terms).upTo(today, first);
     }
 
@@ -133,8 +157,8 @@ public final class DemoHistory {
         Map<String, Map<LocalDate, Long>> use = new TreeMap<>();
         for (LocalDate day : service.covers().keySet()) {
             Map<String, Long> takes = work.takes(service.guessed(day));
-            BESIDE_THE_MENU.forEach((item, weekly) ->
-                    takes.merge(item, Quantity.parse(weekly).toBase() / OPEN_DAYS, Long::sum));
+            BESIDE_THE_MENU.forEach(
+                    (item, weekly) -> takes.merge(item, Quantity.parse(weekly).toBase() / OPEN_DAYS, Long::sum));
             if (!day.isBefore(today.minusDays(FORGOTTEN_DAYS))) {
                 takes.remove(FORGOTTEN);
             }
@@ -159,9 +183,10 @@ public final class DemoHistory {
         if (!entry.useBy().equals(LocalDate.MAX)) {
             json.put("useBy", entry.useBy().toString());
         }
-        unitCost(entry).ifPresent(price -> json.putObject("unitCost")
-                .put("amount", price.amount().toPlainString())
-                .put("per", price.per().toString()));
+        unitCost(entry)
+                .ifPresent(price -> json.putObject("unitCost")
+                        .put("amount", price.amount().toPlainString())
+                        .put("per", price.per().toString()));
         entry.list()
                 .filter(list -> entry.kind().equals("received"))
                 .ifPresent(list -> json.put("supplier", list.supplier()));
@@ -178,7 +203,8 @@ public final class DemoHistory {
         Dimension dimension = entry.item().dimension();
         boolean comes = Set.of("opening", "received", "made").contains(entry.kind());
         if (entry.item().made() && comes) {
-            return Optional.of(ListedPack.unitPrice(madeCosts.perBase(entry.item().id(), entry.at()), dimension));
+            return Optional.of(
+                    ListedPack.unitPrice(madeCosts.perBase(entry.item().id(), entry.at()), dimension));
         }
         return entry.list().map(list -> list.unitPrice(dimension));
     }
@@ -197,11 +223,12 @@ public final class DemoHistory {
         return switch (item.group()) {
             case "Fish" -> item.storage().equals("chilled") ? "fish-drawer" : "dry-store";
             case "Drinks" -> "cellar";
-            default -> switch (item.storage()) {
-                case "chilled" -> "walk-in";
-                case "frozen" -> "freezer";
-                default -> "dry-store";
-            };
+            default ->
+                switch (item.storage()) {
+                    case "chilled" -> "walk-in";
+                    case "frozen" -> "freezer";
+                    default -> "dry-store";
+                };
         };
     }
 }

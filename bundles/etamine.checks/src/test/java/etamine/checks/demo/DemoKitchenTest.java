@@ -127,7 +127,12 @@ class DemoKitchenTest {
     void theCarcassIsCreditedAndTheRestSharedByWeight() throws Exception {
         JsonNode breakdown = costs().get("fowl-breakdown");
         assertThat(breakdown.path("batchCost").asDouble()).isBetween(12.879, 12.881);
-        assertThat(breakdown.path("makes").path(0).path("unitCost").path("amount").asDouble())
+        assertThat(breakdown
+                        .path("makes")
+                        .path(0)
+                        .path("unitCost")
+                        .path("amount")
+                        .asDouble())
                 .isBetween(15.973, 15.975);
     }
 
@@ -146,7 +151,9 @@ class DemoKitchenTest {
             assertThat(item.path("onHand").asText()).as(item.toString()).doesNotStartWith("-");
             if (item.has("par")) {
                 Quantity par = Quantity.parse(item.path("par").asText());
-                shares.add(Quantity.parse(item.path("onHand").asText()).dividedBy(par).doubleValue());
+                shares.add(Quantity.parse(item.path("onHand").asText())
+                        .dividedBy(par)
+                        .doubleValue());
             }
         }
         assertThat(shares).filteredOn(share -> share < 0.3).hasSizeBetween(2, 9);
@@ -187,9 +194,11 @@ class DemoKitchenTest {
     void theHandPlanOrdersFromEverySupplierInReasonableAmounts() throws Exception {
         JsonNode plan = json("plan", List.of(), Map.of("--method", "par", "--days", "7"));
         Map<String, Quantity> pars = new HashMap<>();
-        file.path("pars").forEach(par -> pars.put(
-                par.path("item").asText(),
-                Quantity.parse(par.path(par.has("capacity") ? "capacity" : "par").asText())));
+        file.path("pars")
+                .forEach(par -> pars.put(
+                        par.path("item").asText(),
+                        Quantity.parse(par.path(par.has("capacity") ? "capacity" : "par")
+                                .asText())));
         Set<String> suppliers = new HashSet<>();
         for (JsonNode order : plan.path("orders")) {
             suppliers.add(order.path("supplier").asText());
@@ -205,8 +214,9 @@ class DemoKitchenTest {
 
     private static void reasonable(JsonNode line, Map<String, Quantity> capacities) {
         assertThat(line.path("packs").asLong()).as(line.toString()).isBetween(1L, 20L);
-        Quantity ordered = Pack.parse(line.path("pack").asText()).total().times(
-                Ratio.of(line.path("packs").asLong()));
+        Quantity ordered = Pack.parse(line.path("pack").asText())
+                .total()
+                .times(Ratio.of(line.path("packs").asLong()));
         Quantity capacity = capacities.get(line.path("item").asText());
         if (capacity != null && capacity.unit().isLike(ordered.unit())) {
             assertThat(ordered).as(line.toString()).isLessThanOrEqualTo(capacity.times(Ratio.of(4)));

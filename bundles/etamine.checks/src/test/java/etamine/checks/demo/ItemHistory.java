@@ -19,8 +19,9 @@ final class ItemHistory {
     private static final Set<String> SCARCE = Set.of("pearl-barley", "hazelnut", "mushroom", "dark-chocolate");
     /** Of pieces and of grams or millilitres alike. */
     private static final long GRAIN = 1_000;
-    private static final List<String> MISHAPS = List.of(
-            "tray dropped", "burnt", "gone soft", "cut wrong", "left out of the cold", "sent back by a guest");
+
+    private static final List<String> MISHAPS =
+            List.of("tray dropped", "burnt", "gone soft", "cut wrong", "left out of the cold", "sent back by a guest");
 
     private final Item item;
     private final Supply supply;
@@ -47,7 +48,13 @@ final class ItemHistory {
      * @param reason why; empty when none
      */
     record Entry(
-            Item item, LocalDate at, String time, String kind, long amount, LocalDate useBy, Optional<ListedPack> list,
+            Item item,
+            LocalDate at,
+            String time,
+            String kind,
+            long amount,
+            LocalDate useBy,
+            Optional<ListedPack> list,
             String reason) {}
 
     /**
@@ -93,7 +100,10 @@ final class ItemHistory {
         if (terms.forgottenFrom().filter(from -> !day.isBefore(from)).isPresent()) {
             return;
         }
-        long past = lots.stream().filter(lot -> lot.useBy().isBefore(day)).mapToLong(Lot::amount).sum();
+        long past = lots.stream()
+                .filter(lot -> lot.useBy().isBefore(day))
+                .mapToLong(Lot::amount)
+                .sum();
         if (past > 0) {
             post(day, "06:10");
             take(past);
@@ -238,7 +248,9 @@ final class ItemHistory {
     }
 
     private long needed(LocalDate from, LocalDate until) {
-        return from.datesUntil(until).mapToLong(day -> use.getOrDefault(day, 0L)).sum();
+        return from.datesUntil(until)
+                .mapToLong(day -> use.getOrDefault(day, 0L))
+                .sum();
     }
 
     private long level(LocalDate day) {

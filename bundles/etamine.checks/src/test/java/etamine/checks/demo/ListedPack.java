@@ -28,7 +28,8 @@ record ListedPack(String supplier, String code, long content, Ratio perBase, Per
     static ListedPack of(JsonNode offer, Item item) {
         long content = base(item, Pack.parse(offer.path("pack").asText()).total());
         JsonNode price = offer.path("price");
-        long priced = price.has("per") ? base(item, Quantity.parse(price.path("per").asText())) : content;
+        long priced =
+                price.has("per") ? base(item, Quantity.parse(price.path("per").asText())) : content;
         return new ListedPack(
                 offer.path("supplier").asText(),
                 offer.path("code").asText(),

@@ -47,7 +47,8 @@ final class MadeCosts {
                 .filter(pack -> !pack.from().isAfter(day))
                 .map(ListedPack::perBase)
                 .min(Ratio::compareTo)
-                .orElseGet(() -> item.writtenPrice().map(price -> price.perBase()).orElse(Ratio.ZERO));
+                .orElseGet(
+                        () -> item.writtenPrice().map(price -> price.perBase()).orElse(Ratio.ZERO));
     }
 
     private void make(Recipe recipe, Map<String, Ratio> costs) {
@@ -56,7 +57,8 @@ final class MadeCosts {
             left = left.plus(work.asPurchased(use).times(costs.get(use.item())));
         }
         Ratio weight = Ratio.ZERO;
-        List<Make> sharing = recipe.makes().stream().filter(make -> make.credit().isEmpty()).toList();
+        List<Make> sharing =
+                recipe.makes().stream().filter(make -> make.credit().isEmpty()).toList();
         for (Make make : recipe.makes()) {
             if (make.credit().isPresent()) {
                 left = left.minus(make.credit().get().cost(make.quantity()));
@@ -75,7 +77,10 @@ final class MadeCosts {
         Item item = kitchen.items().get(make.item());
         return sharing == 1
                 ? Ratio.ONE
-                : item.converter().convert(make.quantity(), Dimension.MASS).orThrow().amount();
+                : item.converter()
+                        .convert(make.quantity(), Dimension.MASS)
+                        .orThrow()
+                        .amount();
     }
 
     private static Ratio base(Make make) {

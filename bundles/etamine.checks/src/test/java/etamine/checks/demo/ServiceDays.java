@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 
-/** Who came and what they chose, day by day: a weekday pattern, better and worse weeks, and chance from a fixed seed. */
+/** Who came and what they chose, day by day: the week's shape, better and worse weeks, and chance from a fixed seed. */
 final class ServiceDays {
     /** Weeks of service before today. */
     static final int WEEKS_BACK = 8;

@@ -25,19 +25,23 @@ record Supply(List<ListedPack> packs, Set<DayOfWeek> days, int everyWeeks, long 
         List<ListedPack> offered = kitchen.packs(item.id());
         Comparator<ListedPack> cheapest = Comparator.comparing(ListedPack::perBase);
         return offered.stream()
-                .filter(pack -> pack.content() * WEEK <= weekly * Math.min(pack.life().getDays(), 8 * WEEK))
+                .filter(pack ->
+                        pack.content() * WEEK <= weekly * Math.min(pack.life().getDays(), 8 * WEEK))
                 .min(cheapest)
                 .or(() -> offered.stream().min(Comparator.comparingLong(ListedPack::content)))
                 .map(chosen -> new Supply(
-                        offered.stream().filter(pack -> pack.code().equals(chosen.code())).toList(),
+                        offered.stream()
+                                .filter(pack -> pack.code().equals(chosen.code()))
+                                .toList(),
                         kitchen.deliveryDays(chosen.supplier()),
                         1,
                         chosen.content()));
     }
 
-    /** Made on Wednesdays; sauces that keep less than a week twice a week, jars that keep for months every four weeks. */
+    /** Made on Wednesdays; what keeps less than a week twice a week, what keeps for months every four weeks. */
     static Supply made(Item item) {
-        int keeps = item.keeps().map(keep -> keep.getDays() + 30 * keep.getMonths()).orElse(1);
+        int keeps =
+                item.keeps().map(keep -> keep.getDays() + 30 * keep.getMonths()).orElse(1);
         Set<DayOfWeek> days = keeps < WEEK ? Set.of(DayOfWeek.THURSDAY, DayOfWeek.SUNDAY) : Set.of(DayOfWeek.WEDNESDAY);
         return new Supply(List.of(), days, keeps >= 4 * WEEK ? 4 : 1, DECILITRE_OR_HECTOGRAM);
     }

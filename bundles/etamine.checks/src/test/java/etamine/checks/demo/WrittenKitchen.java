@@ -76,7 +76,8 @@ final class WrittenKitchen {
     /** Whether something of an item is on its way for that day. */
     boolean onOrder(String item, LocalDate day) {
         for (JsonNode line : file.path("onOrder")) {
-            if (line.path("item").asText().equals(item) && line.path("deliver").asText().equals(day.toString())) {
+            if (line.path("item").asText().equals(item)
+                    && line.path("deliver").asText().equals(day.toString())) {
                 return true;
             }
         }
@@ -90,30 +91,34 @@ final class WrittenKitchen {
     /** Portions per cover by recipe, in the order written. */
     List<Map.Entry<String, Ratio>> mix() {
         List<Map.Entry<String, Ratio>> mix = new ArrayList<>();
-        file.path("mix").forEach(node ->
-                mix.add(Map.entry(node.path("recipe").asText(), Ratio.parse(node.path("perCover").asText()))));
+        file.path("mix")
+                .forEach(node -> mix.add(Map.entry(
+                        node.path("recipe").asText(),
+                        Ratio.parse(node.path("perCover").asText()))));
         return mix;
     }
 
     private void ingredient(EntryReader entry, JsonNode node) {
         List<Preparation> preparations = new ArrayList<>();
         for (EntryReader each : entry.each("preparations")) {
-            preparations.add(new Preparation(
-                    each.needed("name"), each.ratio("yield").orElse(Ratio.ONE), measures(each)));
+            preparations.add(
+                    new Preparation(each.needed("name"), each.ratio("yield").orElse(Ratio.ONE), measures(each)));
         }
         String id = entry.needed("id");
-        items.put(id, new Item(
+        items.put(
                 id,
-                entry.needed("name"),
-                entry.text("group"),
-                false,
-                entry.text("storage"),
-                entry.period("keeps"),
-                Quantity.parse("1 " + node.path("countIn").asText()).unit(),
-                measures(entry),
-                preparations,
-                Allergens.unknown(),
-                entry.price("price")));
+                new Item(
+                        id,
+                        entry.needed("name"),
+                        entry.text("group"),
+                        false,
+                        entry.text("storage"),
+                        entry.period("keeps"),
+                        Quantity.parse("1 " + node.path("countIn").asText()).unit(),
+                        measures(entry),
+                        preparations,
+                        Allergens.unknown(),
+                        entry.price("price")));
     }
 
     private static List<Equivalence> measures(EntryReader entry) {
@@ -160,9 +165,20 @@ final class WrittenKitchen {
                         .orElse(List.of())
                 : List.of();
         makers.put(make.item(), recipe);
-        items.put(make.item(), new Item(
-                make.item(), recipe.name(), "", true, "chilled", main ? recipe.keeps() : Optional.empty(),
-                make.quantity().unit(), portion, List.of(), Allergens.unknown(), Optional.empty()));
+        items.put(
+                make.item(),
+                new Item(
+                        make.item(),
+                        recipe.name(),
+                        "",
+                        true,
+                        "chilled",
+                        main ? recipe.keeps() : Optional.empty(),
+                        make.quantity().unit(),
+                        portion,
+                        List.of(),
+                        Allergens.unknown(),
+                        Optional.empty()));
     }
 
     private void offer(JsonNode node) {
@@ -174,11 +190,18 @@ final class WrittenKitchen {
         Map<DayOfWeek, Quantity> weekdays = new EnumMap<>(DayOfWeek.class);
         node.path("weekdays")
                 .properties()
-                .forEach(day -> weekdays.put(day(day.getKey()), Quantity.parse(day.getValue().asText())));
+                .forEach(day -> weekdays.put(
+                        day(day.getKey()), Quantity.parse(day.getValue().asText())));
         EntryReader entry = new EntryReader(node);
         String item = entry.needed("item");
-        pars.put(item, new Par(
-                item, entry.quantity("par").orElseThrow(), weekdays, entry.quantity("orderAt"), entry.quantity("capacity")));
+        pars.put(
+                item,
+                new Par(
+                        item,
+                        entry.quantity("par").orElseThrow(),
+                        weekdays,
+                        entry.quantity("orderAt"),
+                        entry.quantity("capacity")));
     }
 
     private static Set<DayOfWeek> days(JsonNode supplier) {
