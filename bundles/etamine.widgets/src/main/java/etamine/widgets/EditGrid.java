@@ -126,11 +126,9 @@ public final class EditGrid extends Composite {
                 .findFirst();
     }
 
-    /** Puts the keyboard in a row. */
-    public void focusRow(int row) {
-        if (row < rows.size()) {
-            rows.get(row).focus();
-        }
+    /** Puts the keyboard in a row; answers whether it could. */
+    public boolean focusRow(int row) {
+        return row < rows.size() && rows.get(row).focus();
     }
 
     List<GridColumn> columns() {
@@ -195,8 +193,7 @@ public final class EditGrid extends Composite {
 
     @Override
     public boolean setFocus() {
-        focusRow(0);
-        return true;
+        return focusRow(0);
     }
 
     /** The native controls in order, for tests. */

@@ -24,6 +24,7 @@ final class GridRow {
     private final List<Control> controls = new ArrayList<>();
     private final List<Label> figures = new ArrayList<>();
     private final Label sentence;
+    private final Button remove;
     private List<String> shown = List.of();
 
     GridRow(EditGrid grid, int place) {
@@ -32,13 +33,15 @@ final class GridRow {
             EditGrid.GridColumn about = grid.columns().get(column);
             controls.add(about.editable() ? entry(about, grid.cellId(place, column)) : figure());
         }
-        controls.add(remove());
+        remove = remove();
+        controls.add(remove);
         sentence = new Label(grid, SWT.WRAP);
         sentence.setFont(Fonts.small(grid));
         sentence.setForeground(Palette.of(grid).text(Tone.BAD));
         controls.add(sentence);
         shown = entries.stream().map(text -> "").toList();
         problem("");
+        offerRemoval();
     }
 
     private Text entry(EditGrid.GridColumn column, String id) {
@@ -48,6 +51,7 @@ final class GridRow {
         text.addListener(SWT.FocusIn, event -> grid.entered(this));
         text.addListener(SWT.FocusOut, event -> leaveLater());
         text.addListener(SWT.DefaultSelection, event -> enter());
+        text.addListener(SWT.Modify, event -> offerRemoval());
         text.addListener(SWT.KeyDown, this::escape);
         ContentProposalAdapter proposals = new ContentProposalAdapter(
                 text,
@@ -81,6 +85,11 @@ final class GridRow {
             leave();
         });
         return button;
+    }
+
+    private void offerRemoval() {
+        boolean blank = cells().stream().allMatch(String::isEmpty);
+        remove.setVisible(!blank);
     }
 
     void show(List<String> texts) {
@@ -126,8 +135,9 @@ final class GridRow {
         return !cells().equals(shown);
     }
 
-    void focus() {
-        entries.get(0).setFocus();
+    /** Puts the keyboard here; while the grid is being taken down there is nowhere to put it. */
+    boolean focus() {
+        return !entries.get(0).isDisposed() && entries.get(0).setFocus();
     }
 
     boolean isFocused() {
@@ -156,6 +166,9 @@ final class GridRow {
 
     /** Moving between the cells of a row does not leave it. */
     private void leaveLater() {
+        if (grid.isDisposed()) {
+            return;
+        }
         grid.getDisplay().asyncExec(() -> {
             boolean gone = grid.isDisposed() || entries.get(0).isDisposed();
             if (!gone && !isFocused()) {

@@ -3,7 +3,6 @@ package etamine.recipes.internal;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import etamine.kitchen.exchange.ExchangeEntry;
-import etamine.kitchen.exchange.Facts;
 import etamine.kitchen.item.Allergens;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.item.Items;
@@ -13,11 +12,10 @@ import etamine.measures.Equivalence;
 import etamine.measures.Quantity;
 import etamine.measures.Ratio;
 import etamine.measures.Unit;
+import etamine.testing.SetFacts;
 import etamine.testing.VolatileBook;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -116,7 +114,7 @@ final class Range {
 
     /** Writes entries as a file would, without the checks beside others. */
     void load(String... entries) {
-        List<ExchangeEntry> read = section.read(json("[" + String.join(",", entries) + "]"), new Known());
+        List<ExchangeEntry> read = section.read(json("[" + String.join(",", entries) + "]"), new SetFacts());
         read.forEach(entry -> {
             if (!entry.troubles().isEmpty()) {
                 throw new IllegalArgumentException(entry.troubles().toString());
@@ -130,7 +128,7 @@ final class Range {
 
     /** What a file of these entries is told, as pointer and sentence. */
     List<String> troubles(String... entries) {
-        Known facts = new Known();
+        SetFacts facts = new SetFacts();
         listed.forEach((id, item) -> facts.put(Item.class, id, item));
         section.recall(facts);
         return section.read(json("[" + String.join(",", entries) + "]"), facts).stream()
@@ -144,31 +142,5 @@ final class Range {
 
     Recipe recipe(String id) {
         return recipes.find(id).orElseThrow();
-    }
-
-    /** Facts in maps. */
-    static final class Known implements Facts {
-        private final Map<Class<?>, Map<String, Object>> facts = new HashMap<>();
-
-        @Override
-        public <T> void put(Class<T> kind, String id, T fact) {
-            facts.computeIfAbsent(kind, any -> new LinkedHashMap<>()).put(id, fact);
-        }
-
-        @Override
-        public <T> Optional<T> find(Class<T> kind, String id) {
-            return Optional.ofNullable(all(kind).get(id));
-        }
-
-        @Override
-        @SuppressWarnings("unchecked") // put takes only facts of the kind
-        public <T> Map<String, T> all(Class<T> kind) {
-            return (Map<String, T>) Collections.unmodifiableMap(facts.getOrDefault(kind, Map.of()));
-        }
-
-        @Override
-        public boolean covers(Class<?> kind) {
-            return facts.containsKey(kind);
-        }
     }
 }

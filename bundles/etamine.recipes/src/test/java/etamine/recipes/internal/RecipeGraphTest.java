@@ -10,10 +10,12 @@ import etamine.kitchen.recipe.Use;
 import etamine.measures.Quantity;
 import etamine.storage.Document;
 import etamine.testing.VolatileBook;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -26,7 +28,7 @@ class RecipeGraphTest {
     private static Recipe recipe(String id, String makes, String... uses) {
         return new Recipe(
                 id,
-                id.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + id.substring(1),
+                id.substring(0, 1).toUpperCase(Locale.ROOT) + id.substring(1),
                 Kind.COMPONENT,
                 List.of(uses).stream().map(item -> new Use(item, KILO, Optional.empty(), Basis.AP)).toList(),
                 List.of(makes.split(" ")).stream().map(item -> new Make(item, KILO, Optional.empty())).toList(),
@@ -98,17 +100,19 @@ class RecipeGraphTest {
             documents.forEach((id, json) -> transaction.save("recipes", id, Document.ANY, json));
             return 0;
         });
-        new RecipeShelf(book).close();
+        long fastest = IntStream.range(0, 4).mapToLong(run -> loadingTime(book)).min().orElseThrow();
 
-        Instant start = Instant.now();
+        // processor time of the thread, since a busy machine says nothing about the program
+        assertThat(Duration.ofNanos(fastest)).isLessThan(Duration.ofSeconds(1));
+    }
+
+    private static long loadingTime(VolatileBook book) {
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        long start = threads.getCurrentThreadCpuTime();
         RecipeShelf shelf = new RecipeShelf(book);
-        List<Recipe> order = shelf.graph().inOrder();
-        Duration took = Duration.between(start, Instant.now());
-
-        assertThat(order).hasSize(10_000);
-        // the aim is well under a second; three leave room for a busy machine
-        assertThat(took).isLessThan(Duration.ofSeconds(3));
-        System.getLogger("bench").log(System.Logger.Level.INFO, "10,000 recipes loaded and ordered in {0}", took);
+        assertThat(shelf.graph().inOrder()).hasSize(10_000);
+        shelf.close();
+        return threads.getCurrentThreadCpuTime() - start;
     }
 
     @Test

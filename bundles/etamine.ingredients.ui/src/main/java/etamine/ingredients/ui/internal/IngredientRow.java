@@ -11,7 +11,6 @@ package etamine.ingredients.ui.internal;
  * @param allergens what is known of its allergens, in words
  * @param allergensKnown whether both lists are established
  * @param uses in how many recipes it is used
- * @param doubtful whether something about it wants a look
  */
 record IngredientRow(
         String id,
@@ -21,8 +20,7 @@ record IngredientRow(
         String storage,
         String allergens,
         boolean allergensKnown,
-        int uses,
-        boolean doubtful) {
+        int uses) {
 
     String usesText() {
         return uses == 0 ? "" : Integer.toString(uses);

@@ -40,10 +40,10 @@ final class IngredientsBench implements Bench {
         refresh();
     }
 
-    private static List<Column<IngredientRow>> columns() {
+    private List<Column<IngredientRow>> columns() {
         return List.of(
                 Column.words("Ingredient", 5, IngredientRow::name)
-                        .withIcon(row -> row.doubtful() ? "warning" : ""),
+                        .withIcon(row -> model.isDoubtful(row.id()) ? "warning" : ""),
                 Column.words("Group", 3, IngredientRow::group),
                 Column.figures("Written price", 3, IngredientRow::price, Comparator.comparing(IngredientRow::price)),
                 Column.words("Storage", 2, IngredientRow::storage),

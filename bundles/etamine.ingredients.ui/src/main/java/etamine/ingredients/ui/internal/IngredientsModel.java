@@ -51,12 +51,16 @@ final class IngredientsModel {
                 item.storage(),
                 item.allergens().inWords(),
                 item.allergens().known(),
-                list.usedIn(item.id()).size(),
-                !list.problems(ingredient).isEmpty());
+                list.usedIn(item.id()).size());
     }
 
     Optional<Ingredient> find(String id) {
         return list.find(id);
+    }
+
+    /** Whether something about it wants a look; asked only for the rows in view. */
+    boolean isDoubtful(String id) {
+        return !problems(id).isEmpty();
     }
 
     List<String> problems(String id) {

@@ -8,9 +8,8 @@ import etamine.kitchen.recipe.Kind;
  * @param id its id
  * @param name its name
  * @param kind what it is for
- * @param problems how many things about it want a look
  */
-record RecipeRow(String id, String name, Kind kind, int problems) {
+record RecipeRow(String id, String name, Kind kind) {
 
     String kindText() {
         return KindText.of(kind);

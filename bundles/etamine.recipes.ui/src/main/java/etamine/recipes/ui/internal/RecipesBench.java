@@ -58,11 +58,11 @@ final class RecipesBench implements Bench {
         refresh();
     }
 
-    private static List<Column<RecipeRow>> columns() {
+    private List<Column<RecipeRow>> columns() {
         Comparator<RecipeRow> byKind = Comparator.comparing(RecipeRow::kind)
                 .thenComparing(RecipeRow::name, String.CASE_INSENSITIVE_ORDER);
         return List.of(
-                Column.words("Recipe", 7, RecipeRow::name).withIcon(row -> row.problems() > 0 ? "warning" : ""),
+                Column.words("Recipe", 7, RecipeRow::name).withIcon(row -> model.isDoubtful(row.id()) ? "warning" : ""),
                 Column.words("Kind", 3, RecipeRow::kindText).sorted(byKind));
     }
 

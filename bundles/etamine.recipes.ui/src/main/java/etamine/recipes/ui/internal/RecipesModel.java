@@ -62,11 +62,16 @@ final class RecipesModel {
     }
 
     private RecipeRow row(Recipe recipe) {
-        return new RecipeRow(recipe.id(), recipe.name(), recipe.kind(), ware.book().problems(recipe).size());
+        return new RecipeRow(recipe.id(), recipe.name(), recipe.kind());
     }
 
     Optional<Recipe> find(String id) {
         return ware.recipes().find(id);
+    }
+
+    /** Whether something about it wants a look; asked only for the rows in view. */
+    boolean isDoubtful(String id) {
+        return find(id).map(ware.book()::problems).filter(problems -> !problems.isEmpty()).isPresent();
     }
 
     List<String> problems(Recipe recipe) {

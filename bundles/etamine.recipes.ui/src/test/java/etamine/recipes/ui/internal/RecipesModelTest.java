@@ -98,7 +98,8 @@ class RecipesModelTest {
 
         assertThat(stove.model.uses(now()).get(0).get(1)).isEqualTo("?");
         assertThat(stove.model.problems(now())).singleElement().asString().contains("Add what");
-        assertThat(stove.model.rows().get(0).problems()).isEqualTo(1);
+        assertThat(stove.model.isDoubtful("celeriac-puree")).isTrue();
+        assertThat(stove.model.isDoubtful("nothing")).isFalse();
     }
 
     @Test

@@ -1,0 +1,153 @@
+package etamine.widgets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import etamine.testing.DisplayRule;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+
+class EditGridTest {
+    @RegisterExtension
+    static final DisplayRule DISPLAY = new DisplayRule();
+
+    private final List<String> saved = new ArrayList<>();
+    private Shell shell;
+    private EditGrid grid;
+
+    @BeforeEach
+    void open() {
+        shell = DISPLAY.shell(500, 300);
+        grid = new EditGrid(
+                shell,
+                "grid",
+                List.of(
+                        EditGrid.GridColumn.entry("amount", 3),
+                        EditGrid.GridColumn.entry("item", 3),
+                        EditGrid.GridColumn.figure("cost", 2)),
+                this::save);
+        grid.show("soup", List.of(List.of("1 kg", "Leeks", "2.00"), List.of("2 l", "Stock", "3.00")));
+        shell.open();
+        DISPLAY.settle();
+    }
+
+    private Optional<String> save(String about, int row, List<String> cells) {
+        if (cells.get(0).equals("much")) {
+            return Optional.of("Write an amount.");
+        }
+        saved.add(about + " " + row + " " + cells);
+        return Optional.empty();
+    }
+
+    private Text cell(int row, int column) {
+        return DISPLAY.find(shell, "grid:" + row + ":" + column, Text.class);
+    }
+
+    private void enter(int row, int column, String text) {
+        cell(row, column).setText(text);
+        cell(row, column).notifyListeners(SWT.DefaultSelection, new Event());
+        DISPLAY.settle();
+    }
+
+    private List<String> sentences() {
+        return grid.controls().stream()
+                .filter(Label.class::isInstance)
+                .map(Label.class::cast)
+                .filter(Control::getVisible)
+                .map(Label::getText)
+                .filter(text -> text.startsWith("Write"))
+                .toList();
+    }
+
+    @Test
+    void savesARowWhenEnterIsPressedAndOnlyIfItChanged() {
+        enter(0, 0, "1 kg");
+        assertThat(saved).isEmpty();
+
+        enter(0, 0, " 3 kg ");
+        assertThat(saved).containsExactly("soup 0 [3 kg, Leeks]");
+    }
+
+    @Test
+    void addsThroughTheEmptyRowAtTheEnd() {
+        enter(2, 1, "Salt");
+
+        assertThat(saved).containsExactly("soup 2 [, Salt]");
+    }
+
+    @Test
+    void removesARowByItsButton() {
+        List<Button> buttons = grid.controls().stream()
+                .filter(Button.class::isInstance)
+                .map(Button.class::cast)
+                .toList();
+        assertThat(buttons).hasSize(3);
+        assertThat(buttons.get(2).getVisible()).as("nothing to remove in the empty row").isFalse();
+
+        DISPLAY.select(buttons.get(1));
+
+        assertThat(saved).containsExactly("soup 1 [, ]");
+    }
+
+    @Test
+    void marksWhatCannotBeSavedAndKeepsItWhileAnotherThingIsShown() {
+        enter(0, 0, "much");
+        assertThat(sentences()).containsExactly("Write an amount.");
+
+        grid.show("bread", List.of(List.of("5 kg", "Flour", "")));
+        assertThat(sentences()).isEmpty();
+        assertThat(cell(0, 0).getText()).isEqualTo("5 kg");
+
+        grid.show("soup", List.of(List.of("1 kg", "Leeks", "2.00"), List.of("2 l", "Stock", "3.00")));
+        assertThat(cell(0, 0).getText()).isEqualTo("much");
+        assertThat(sentences()).containsExactly("Write an amount.");
+        assertThat(saved).isEmpty();
+    }
+
+    @Test
+    void savesWhatWasTypedBeforeAnotherThingIsShown() {
+        cell(1, 0).setText("4 l");
+
+        grid.show("bread", List.of());
+
+        assertThat(saved).containsExactly("soup 1 [4 l, Stock]");
+    }
+
+    @Test
+    void keepsWhatIsBeingTypedWhenTheSameThingIsShownAgain() {
+        cell(0, 0).setText("7");
+
+        grid.show("soup", List.of(List.of("1 kg", "Leeks", "2.50"), List.of("2 l", "Stock", "3.00")));
+
+        assertThat(cell(0, 0).getText()).isEqualTo("7");
+    }
+
+    @Test
+    void putsBackWhatWasThereOnEscape() {
+        cell(0, 0).setText("7");
+
+        DISPLAY.key(cell(0, 0), SWT.ESC, SWT.ESC, 0);
+
+        assertThat(cell(0, 0).getText()).isEqualTo("1 kg");
+    }
+
+    @Test
+    void staysWithinItsRoom() {
+        for (Control control : grid.controls()) {
+            assertThat(control.getBounds().x + control.getBounds().width).isLessThanOrEqualTo(grid.getSize().x);
+        }
+        assertThat(cell(0, 1).getBounds().x).isEqualTo(cell(1, 1).getBounds().x);
+        assertThat(cell(1, 0).getBounds().y)
+                .isGreaterThanOrEqualTo(cell(0, 0).getBounds().y + cell(0, 0).getBounds().height);
+    }
+}
