@@ -13,6 +13,7 @@ import etamine.measures.QuantityText;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -53,6 +54,7 @@ public final class StockWatch implements CallSource, DayMarkSource {
         lines.forEach(line -> line.lots().forEach(lot -> expiry(lot, today).ifPresent(calls::add)));
         List<StockLine> under = lines.stream()
                 .filter(line -> line.shortBy().filter(missing -> !missing.isZero()).isPresent())
+                .sorted(Comparator.comparing(line -> line.percentOfPar().orElse(0)))
                 .toList();
         under.stream().limit(MOST_SHORT_CALLS).map(this::under).forEach(calls::add);
         if (under.size() > MOST_SHORT_CALLS) {

@@ -53,15 +53,15 @@ final class SuppliersBench implements Bench {
         Comparator<SupplierRow> byDay = Comparator.comparing(
                 row -> row.next().orElse(LocalDate.MAX), EARLIEST);
         return List.of(
-                Column.words("Supplier", 4, SupplierRow::name),
+                Column.words("Supplier", 5, SupplierRow::name),
                 Column.words("Delivers", 3, SupplierRow::days),
-                Column.words("Next delivery", 2, SupplierRow::nextText)
+                Column.words("Next delivery", 3, SupplierRow::nextText)
                         .sorted(byDay)
                         .withTone(row -> row.next().isPresent() ? Tone.PLAIN : Tone.WARN),
                 Column.words("Order by", 3, SupplierRow::closing).sorted(byDay),
                 Column.figures("Minimum", 2, SupplierRow::minimum, Comparator.comparing(SupplierRow::minimum)),
                 Column.figures("Fee", 2, SupplierRow::fee, Comparator.comparing(SupplierRow::fee)),
-                Column.figures("Offers", 1, row -> String.valueOf(row.offers()),
+                Column.figures("Offers", 2, row -> String.valueOf(row.offers()),
                         Comparator.comparing(SupplierRow::offers)));
     }
 
@@ -182,6 +182,9 @@ final class SuppliersBench implements Bench {
     @Override
     public void refresh() {
         suppliers.setRows(model.rows());
+        if (supplier().isEmpty() && !suppliers.shown().isEmpty()) {
+            suppliers.select(suppliers.shown().get(0).id());
+        }
         selected();
     }
 

@@ -111,8 +111,11 @@ final class StockModel {
     private static Bars.Bar bar(StockRow row) {
         double share = Math.max(0, row.share()) / (double) WHOLE;
         double scale = Math.max(1, share);
-        String text = row.onHand() + " of " + row.par() + (row.isShort() ? ", " + row.shortBy() + " short" : "");
-        return new Bars.Bar(row.name(), share / scale, 1 / scale, text, row.isShort() ? Tone.WARN : Tone.GOOD);
+        String coming = row.onOrder().isEmpty() ? "" : ", " + row.onOrder() + " to come";
+        String missing = row.isShort() ? ", " + row.shortBy() + " short" : "";
+        Tone tone = row.isShort() ? Tone.WARN : row.share() < WHOLE ? Tone.PLAIN : Tone.GOOD;
+        return new Bars.Bar(
+                row.name(), share / scale, 1 / scale, row.onHand() + " of " + row.par() + coming + missing, tone);
     }
 
     List<LotRow> lots(StockRow row) {

@@ -51,17 +51,19 @@ final class StockPage {
                 .onSelect(rows -> selectionChanged());
         SashForm lower = new SashForm(sash, SWT.HORIZONTAL);
         bars = new Bars(lower);
-        lots = new ListTable<>(lower, "table:lots", LotRow::key, lotColumns()).whenEmpty("No lots.");
-        movements = new ListTable<>(lower, "table:movements", MovementRow::id, movementColumns())
+        SashForm figures = new SashForm(lower, SWT.VERTICAL);
+        lots = new ListTable<>(figures, "table:lots", LotRow::key, lotColumns()).whenEmpty("No lots.");
+        movements = new ListTable<>(figures, "table:movements", MovementRow::id, movementColumns())
                 .whenEmpty("Choose an item to see what moved.")
                 .onSelect(rows -> frame.actionsChanged());
-        lower.setWeights(30, 32, 38);
-        sash.setWeights(58, 42);
+        figures.setWeights(42, 58);
+        lower.setWeights(42, 58);
+        sash.setWeights(52, 48);
     }
 
     private static List<Column<StockRow>> columns() {
         return List.of(
-                Column.<StockRow>words("Item", 5, StockRow::name)
+                Column.<StockRow>words("Item", 4, StockRow::name)
                         .withIcon(row -> row.negative() ? "warning" : ""),
                 Column.figures("On hand", 2, StockRow::onHand, Comparator.comparing(StockRow::onHand))
                         .withTone(row -> row.negative() ? Tone.BAD : Tone.PLAIN),
@@ -71,7 +73,7 @@ final class StockPage {
                 Column.figures("Short", 2, StockRow::shortBy, Comparator.comparing(StockRow::share))
                         .withTone(row -> row.isShort() ? Tone.WARN : Tone.PLAIN),
                 Column.figures("Value", 2, StockRow::value, Comparator.comparing(StockRow::worth)),
-                Column.words("Next use-by", 2, StockRow::nextUseBy)
+                Column.words("Next use-by", 3, StockRow::nextUseBy)
                         .sorted(Comparator.comparing(StockRow::day))
                         .withIcon(row -> row.due() ? "expiry" : "")
                         .withTone(row -> row.due() ? Tone.WARN : Tone.PLAIN));
@@ -110,6 +112,9 @@ final class StockPage {
         List<StockRow> rows = model.rows(frame.day(), place());
         list.setRows(rows);
         bars.show(model.bars(rows));
+        if (list.selected().isEmpty() && !rows.isEmpty()) {
+            list.select(list.shown().get(0).item());
+        }
         selectionChanged();
     }
 
