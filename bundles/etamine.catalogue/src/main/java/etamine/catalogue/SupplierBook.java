@@ -9,6 +9,7 @@ import etamine.measures.UnitPrice;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.osgi.annotation.versioning.ProviderType;
 
 /**
@@ -24,7 +25,13 @@ public interface SupplierBook {
     /** All offers by their id, those that do not hold yet included. */
     Map<String, Offer> offers();
 
-    /** The id an offer is kept under: supplier and article number, or supplier and item where it has no number. */
+    /** The ids of the offers whose price holds today; the others are former prices, or prices to come. */
+    Set<String> current();
+
+    /**
+     * The id an offer is kept under: supplier and article number, or supplier and item where it has no number, and the
+     * first day of its price.
+     */
     String idOf(Offer offer);
 
     /** The next delivery of a supplier that can still be ordered, within four weeks from now. */

@@ -18,6 +18,8 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -48,6 +50,11 @@ public final class ShelfSupplierBook implements SupplierBook {
     @Override
     public Map<String, Offer> offers() {
         return shelves.offers();
+    }
+
+    @Override
+    public Set<String> current() {
+        return catalogue.offers(kitchen.today()).stream().map(OfferForm::id).collect(Collectors.toSet());
     }
 
     @Override

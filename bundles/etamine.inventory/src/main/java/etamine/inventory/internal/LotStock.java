@@ -1,5 +1,6 @@
 package etamine.inventory.internal;
 
+import etamine.kitchen.cost.Costs;
 import etamine.kitchen.house.Kitchen;
 import etamine.kitchen.item.Items;
 import etamine.kitchen.price.PriceSource;
@@ -38,6 +39,12 @@ public final class LotStock implements Stock {
             policyOption = ReferencePolicyOption.GREEDY)
     volatile List<PriceSource> prices = List.of();
 
+    @Reference(
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    volatile @Nullable Costs costs;
+
     /** Sums that journal by the house's day. */
     @Activate
     public LotStock(
@@ -57,14 +64,20 @@ public final class LotStock implements Stock {
             Currency currency,
             Optional<Items> items,
             List<PriceSource> prices,
+            Optional<Costs> costs,
             Map<String, ItemStock> stock) {
+
+        Worked with(Map<String, ItemStock> valued) {
+            return new Worked(revision, day, currency, items, prices, costs, valued);
+        }
 
         boolean fits(Worked other) {
             return revision == other.revision
                     && day.equals(other.day)
                     && currency.equals(other.currency)
                     && items.equals(other.items)
-                    && prices.equals(other.prices);
+                    && prices.equals(other.prices)
+                    && costs.equals(other.costs);
         }
     }
 
@@ -76,6 +89,7 @@ public final class LotStock implements Stock {
                 kitchen.house().currency(),
                 items.source(),
                 List.copyOf(prices),
+                Optional.ofNullable(costs),
                 Map.of());
         Worked last = worked;
         if (last != null && last.fits(wanted)) {
@@ -83,8 +97,7 @@ public final class LotStock implements Stock {
         }
         Map<String, ItemStock> stock = value(journal.amounts());
         if (journal.settled()) {
-            worked = new Worked(
-                    wanted.revision(), wanted.day(), wanted.currency(), wanted.items(), wanted.prices(), stock);
+            worked = wanted.with(stock);
         }
         return stock;
     }
@@ -111,9 +124,12 @@ public final class LotStock implements Stock {
         List<PriceSource> ranked =
                 prices.stream().sorted(Comparator.comparingInt(PriceSource::rank)).toList();
         Currency currency = kitchen.house().currency();
+        Optional<Costs> made = Optional.ofNullable(costs);
         Map<String, ItemStock> stock = new TreeMap<>();
-        amounts.forEach((item, lots) ->
-                stock.put(item, ItemStock.of(Netting.of(lots), new Valuer(items.measure(item), ranked), currency)));
+        amounts.forEach((item, lots) -> {
+            Valuer valuer = new Valuer(items.measure(item), ranked, made);
+            stock.put(item, ItemStock.of(Netting.of(lots), valuer, currency));
+        });
         return Collections.unmodifiableMap(stock);
     }
 

@@ -1,5 +1,6 @@
 package etamine.inventory.internal;
 
+import etamine.kitchen.cost.Costs;
 import etamine.kitchen.price.PriceQuote;
 import etamine.kitchen.price.PriceSource;
 import etamine.measures.Quantity;
@@ -9,12 +10,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Values lots of one item at what they cost, and where that is not known at the first price a source has.
+ * Values lots of one item at what they cost; where that is not known, at the first price a source has, and things that
+ * are made at what making them costs.
  *
  * @param measure how the item is measured
  * @param sources price sources, lowest rank first
+ * @param costs what made things cost, asked last; empty when nobody reckons it
  */
-record Valuer(ItemMeasure measure, List<PriceSource> sources) {
+record Valuer(ItemMeasure measure, List<PriceSource> sources, Optional<Costs> costs) {
 
     /**
      * What some stock is worth.
@@ -28,7 +31,14 @@ record Valuer(ItemMeasure measure, List<PriceSource> sources) {
     Optional<Worth> worth(Quantity quantity, Optional<UnitPrice> cost) {
         return cost.flatMap(price -> at(quantity, price))
                 .map(amount -> new Worth(amount, "what the lots cost"))
-                .or(() -> quoted(quantity));
+                .or(() -> quoted(quantity))
+                .or(() -> made(quantity));
+    }
+
+    private Optional<Worth> made(Quantity quantity) {
+        return costs.flatMap(known -> known.item(measure.id()))
+                .flatMap(cost -> at(quantity, cost.price())
+                        .map(amount -> new Worth(amount, cost.complete() ? cost.source() : "at least " + cost.source())));
     }
 
     private Optional<Worth> quoted(Quantity quantity) {

@@ -2,7 +2,11 @@ package etamine.inventory.internal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import etamine.base.Explanation;
 import etamine.inventory.Incoming;
+import etamine.kitchen.cost.Costs;
+import etamine.kitchen.cost.ItemCost;
+import etamine.kitchen.cost.RecipeCost;
 import etamine.kitchen.price.PriceQuote;
 import etamine.kitchen.price.PriceSource;
 import etamine.kitchen.stock.MovementKind;
@@ -15,6 +19,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -104,6 +109,37 @@ class ValuationTest {
         shelf.stock.prices = List.of(offer("cream", UnitPrice.of("24.60", "6 l")));
         assertThat(shelf.line("cream").value().orElseThrow()).hasToString("8.20");
         assertThat(shelf.line("cream").valuedBy()).isEqualTo("offer D-104");
+    }
+
+    @Test
+    void valuesWhatIsMadeAtWhatMakingItCosts() {
+        shelf.receive("cream", "2 l", "", "", "");
+        shelf.stock.costs = new MadeCost(new ItemCost("cream", UnitPrice.of("3.00", "1 l"), false, "made by churning"));
+        assertThat(shelf.line("cream").value().orElseThrow()).hasToString("6.00");
+        assertThat(shelf.line("cream").valuedBy()).isEqualTo("at least made by churning");
+    }
+
+    /** Costs that know a single item. */
+    private record MadeCost(ItemCost cost) implements Costs {
+        @Override
+        public Optional<RecipeCost> recipe(String id) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Map<String, RecipeCost> recipes() {
+            return Map.of();
+        }
+
+        @Override
+        public Optional<ItemCost> item(String id) {
+            return id.equals(cost.item()) ? Optional.of(cost) : Optional.empty();
+        }
+
+        @Override
+        public Optional<Explanation> explain(String recipe) {
+            return Optional.empty();
+        }
     }
 
     private static PriceSource offer(String item, UnitPrice price) {

@@ -45,6 +45,11 @@ record OfferDraft(
                 offer.from());
     }
 
+    /** The same with a price from that day on. */
+    OfferDraft from(LocalDate day) {
+        return new OfferDraft(item, code, gtin, pack, price, breaks, keeps, Optional.of(day));
+    }
+
     static String price(Offer offer) {
         return offer.amount().toPlainString() + offer.per().map(per -> " / " + per).orElse("");
     }

@@ -12,9 +12,8 @@ import java.math.BigDecimal;
  * @param price the price with what it is for
  * @param unitPrice the price per count unit, in words
  * @param sortBy the same for sorting
- * @param breaks lower prices, in words
- * @param keeps days from delivery, in words
- * @param from since when, in words
+ * @param from since when, and whether that is over or to come, in words
+ * @param current whether the price holds today
  * @param doubtful whether something about it should be looked at
  */
 record OfferRow(
@@ -25,7 +24,6 @@ record OfferRow(
         String price,
         String unitPrice,
         BigDecimal sortBy,
-        String breaks,
-        String keeps,
         String from,
+        boolean current,
         boolean doubtful) {}

@@ -44,7 +44,7 @@ final class SuppliersBench implements Bench {
                 .onSelect(rows -> offerSelected())
                 .onOpen(row -> changeOffer())
                 .onDelete(rows -> removeOffer());
-        lower.setWeights(34, 66);
+        lower.setWeights(29, 71);
         sash.setWeights(34, 66);
         refresh();
     }
@@ -67,14 +67,21 @@ final class SuppliersBench implements Bench {
 
     private static List<Column<OfferRow>> offerColumns() {
         return List.of(
-                Column.words("Item", 5, OfferRow::item).withIcon(row -> row.doubtful() ? "warning" : ""),
-                Column.words("Number", 2, OfferRow::code),
-                Column.words("Pack", 2, OfferRow::pack),
-                Column.figures("Price", 3, OfferRow::price, Comparator.comparing(OfferRow::price)),
-                Column.figures("Per unit", 2, OfferRow::unitPrice, Comparator.comparing(OfferRow::sortBy)),
-                Column.words("Lower from", 3, OfferRow::breaks),
-                Column.words("Keeps", 2, OfferRow::keeps),
-                Column.words("From", 2, OfferRow::from));
+                Column.words("Item", 5, OfferRow::item)
+                        .withIcon(row -> row.doubtful() ? "warning" : "")
+                        .withTone(SuppliersBench::tone),
+                Column.words("Number", 2, OfferRow::code).withTone(SuppliersBench::tone),
+                Column.words("Pack", 3, OfferRow::pack).withTone(SuppliersBench::tone),
+                Column.figures("Price", 3, OfferRow::price, Comparator.comparing(OfferRow::sortBy))
+                        .withTone(SuppliersBench::tone),
+                Column.figures("Per unit", 3, OfferRow::unitPrice, Comparator.comparing(OfferRow::sortBy))
+                        .withTone(SuppliersBench::tone),
+                Column.words("Price from", 4, OfferRow::from).withTone(SuppliersBench::tone));
+    }
+
+    /** A price that doesn't hold today stands back; the column beside it says so in words. */
+    private static Tone tone(OfferRow row) {
+        return row.current() ? Tone.PLAIN : Tone.QUIET;
     }
 
     private Optional<String> supplier() {
@@ -152,6 +159,14 @@ final class SuppliersBench implements Bench {
         });
     }
 
+    /** Another price of the same article beside those there are. */
+    private void newPrice() {
+        offers.selected().flatMap(row -> model.offer(row.id())).ifPresent(offer -> new OfferDialog(
+                        model, offer.supplier(), "")
+                .ask(frame.window(), OfferDraft.of(offer).from(model.today()))
+                .ifPresent(draft -> save(offer.supplier(), draft, "")));
+    }
+
     private void save(String supplier, OfferDraft draft, String formerId) {
         frame.work("Saving offer", progress -> model.save(supplier, draft, formerId), saved -> {
             refresh();
@@ -172,6 +187,8 @@ final class SuppliersBench implements Bench {
                         .onKey(SWT.MOD1 | SWT.MOD2 | 'N')
                         .when(() -> supplier().isPresent()),
                 BenchAction.of("change-offer", "Change offer", "edit", this::changeOffer)
+                        .when(() -> offers.selected().isPresent()),
+                BenchAction.of("new-price", "New price", "price", this::newPrice)
                         .when(() -> offers.selected().isPresent()),
                 BenchAction.of("remove-offer", "Remove offer", "remove", this::removeOffer)
                         .when(() -> offers.selected().isPresent()),

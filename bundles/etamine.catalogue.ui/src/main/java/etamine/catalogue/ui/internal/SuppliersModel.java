@@ -75,14 +75,16 @@ final class SuppliersModel {
     }
 
     List<OfferRow> offers(String supplier) {
+        Set<String> current = book.current();
         return offersOf(supplier).entrySet().stream()
-                .map(entry -> row(entry.getKey(), entry.getValue()))
+                .map(entry -> row(entry.getKey(), entry.getValue(), current.contains(entry.getKey())))
                 .sorted(Comparator.comparing(OfferRow::item, String.CASE_INSENSITIVE_ORDER)
-                        .thenComparing(OfferRow::code))
+                        .thenComparing(OfferRow::code)
+                        .thenComparing(OfferRow::from))
                 .toList();
     }
 
-    private OfferRow row(String id, Offer offer) {
+    private OfferRow row(String id, Offer offer, boolean current) {
         Optional<UnitPrice> each = book.unitPrice(offer);
         return new OfferRow(
                 id,
@@ -92,10 +94,18 @@ final class SuppliersModel {
                 OfferDraft.price(offer),
                 each.map(SuppliersModel::words).orElse("not known"),
                 each.map(UnitPrice::amount).orElse(BigDecimal.ZERO),
-                OfferDraft.breaks(offer),
-                offer.lifeOnArrival().map(life -> life.getDays() + " days").orElse(""),
-                offer.from().map(LocalDate::toString).orElse(""),
+                from(offer, current),
+                current,
                 !book.problems(offer).isEmpty());
+    }
+
+    private String from(Offer offer, boolean current) {
+        String day = offer.from().map(LocalDate::toString).orElse("");
+        if (current) {
+            return day;
+        }
+        boolean coming = offer.from().filter(kitchen.today()::isBefore).isPresent();
+        return coming ? day + ", to come" : day + ", former";
     }
 
     private static String words(UnitPrice price) {

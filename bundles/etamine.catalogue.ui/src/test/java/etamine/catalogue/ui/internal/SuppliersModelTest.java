@@ -100,6 +100,16 @@ class SuppliersModelTest {
     }
 
     @Test
+    void keepsFormerAndComingPricesBesideThePresentOne() {
+        OfferDraft first = draft("D-1", "1 l", "4.00").from(LocalDate.of(2026, 10, 1));
+        model.save("hill-dairy", first, "");
+        model.save("hill-dairy", first.from(LocalDate.of(2026, 11, 1)), "");
+        model.save("hill-dairy", first.from(LocalDate.of(2026, 12, 1)), "");
+        assertThat(model.offers("hill-dairy")).extracting(OfferRow::from)
+                .containsExactly("2026-10-01, former", "2026-11-01", "2026-12-01, to come");
+    }
+
+    @Test
     void takesAPriceByWeight() {
         String id = model.save("hill-dairy", draft("D-1", "4 ea", "7.80 / kg"), "").id();
         assertThat(OfferDraft.price(model.offer(id).orElseThrow())).isEqualTo("7.80 / 1 kg");

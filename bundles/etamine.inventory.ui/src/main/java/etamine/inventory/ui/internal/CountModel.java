@@ -1,6 +1,7 @@
 package etamine.inventory.ui.internal;
 
 import etamine.inventory.CountLine;
+import etamine.measures.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,16 +23,21 @@ final class CountModel {
      * @param item the item
      * @param name its name
      * @param expected what the ledger says is there
+     * @param unit what a number alone is taken in: the unit in which that is shown
      * @param typed what was counted, as typed; empty when not counted
      */
-    record Line(String item, String name, String expected, String typed) {}
+    record Line(String item, String name, String expected, Unit unit, String typed) {}
 
     CountModel(StockModel stock, String place) {
         this.stock = stock;
         this.place = place;
         Optional<String> there = place.isEmpty() ? Optional.empty() : Optional.of(place);
         stock.rows(stock.today(), there).forEach(row -> lines.put(
-                row.item(), new Line(row.item(), row.name(), row.onHand(), "")));
+                row.item(), line(row)));
+    }
+
+    private Line line(StockRow row) {
+        return new Line(row.item(), row.name(), row.onHand(), stock.shownIn(row.line().onHand()), "");
     }
 
     String place() {
@@ -44,7 +50,7 @@ final class CountModel {
 
     /** Adds an item that the ledger doesn't know of in this place. */
     void add(String item, String name) {
-        lines.putIfAbsent(item, new Line(item, name, "nothing", ""));
+        lines.putIfAbsent(item, new Line(item, name, "0 " + stock.countIn(item), stock.countIn(item), ""));
     }
 
     /** Notes what was typed; answers what is wrong with it, if anything. */
@@ -53,17 +59,17 @@ final class CountModel {
         if (line == null) {
             return Optional.of("This item is not on the sheet.");
         }
-        lines.put(item, new Line(line.item(), line.name(), line.expected(), typed.strip()));
+        lines.put(item, new Line(line.item(), line.name(), line.expected(), line.unit(), typed.strip()));
         return problem(item);
     }
 
     private Optional<String> problem(String item) {
-        String typed = Optional.ofNullable(lines.get(item)).map(Line::typed).orElse("");
-        if (typed.isEmpty()) {
+        Line line = lines.get(item);
+        if (line == null || line.typed().isEmpty()) {
             return Optional.empty();
         }
         try {
-            stock.quantity(item, typed);
+            stock.quantity(item, line.typed(), line.unit());
             return Optional.empty();
         } catch (IllegalArgumentException unreadable) {
             return Optional.of(String.valueOf(unreadable.getMessage()));
@@ -84,7 +90,7 @@ final class CountModel {
     int finish() {
         List<CountLine> counted = new ArrayList<>();
         lines.values().stream().filter(line -> !line.typed().isEmpty()).forEach(line -> counted.add(new CountLine(
-                line.item(), place, stock.quantity(line.item(), line.typed()), Optional.empty(), "")));
+                line.item(), place, stock.quantity(line.item(), line.typed(), line.unit()), Optional.empty(), "")));
         return stock.room().count(counted).size();
     }
 }

@@ -52,6 +52,7 @@ final class StockDialogs {
                     item.ifPresent(what::choose);
                     Text quantity = form.text("Quantity", "field:quantity");
                     quantity.setMessage("0.5 l");
+                    item.ifPresent(given -> quantity.getDisplay().asyncExec(quantity::setFocus));
                     door.set(form.choice("As", "field:kind", StockModel.doors()));
                     door.get().choose(usual.name());
                     ChoiceField place = form.choice("From (empty: first to expire)", "field:place", model.placeChoices());
@@ -87,6 +88,7 @@ final class StockDialogs {
                     item.ifPresent(what::choose);
                     Text quantity = form.text("Quantity", "field:quantity");
                     quantity.setMessage("6 x 1 l");
+                    item.ifPresent(given -> quantity.getDisplay().asyncExec(quantity::setFocus));
                     MoneyField paid = form.field("Paid for all of it", "field:paid", false,
                             parent -> new MoneyField(parent, model.currency()));
                     DayField useBy = form.day("Use by, as marked", "field:use-by", model::today);

@@ -177,26 +177,30 @@ final class StockModel {
                 .toList();
     }
 
-    /** A quantity of an item as typed; a number alone is in the unit the item is counted in. */
+    /** A quantity of an item as typed, with its unit. */
     Quantity quantity(String item, String typed) {
-        String text = typed.strip();
-        Optional<Item> known = items.get().flatMap(all -> all.find(item));
-        if (text.matches("[0-9]+([.,][0-9]+)?|[0-9]+ [0-9]+/[0-9]+|[0-9]+/[0-9]+")) {
-            Unit unit = known.map(Item::countIn).orElseGet(() -> counted(item));
-            return QuantityText.parse(text + " " + unit.symbol());
-        }
-        List<Unit> words = known.map(Item::measures).orElse(List.of()).stream()
+        List<Unit> words = items.get().flatMap(all -> all.find(item)).map(Item::measures).orElse(List.of()).stream()
                 .flatMap(measure -> Stream.of(measure.of().unit(), measure.is().unit()))
                 .toList();
-        return QuantityText.parse(text, words);
+        return QuantityText.parse(typed.strip(), words);
     }
 
-    private Unit counted(String item) {
-        return room.lines(today()).stream()
-                .filter(line -> line.item().equals(item))
-                .map(line -> line.onHand().unit())
-                .findFirst()
-                .orElse(Unit.EA);
+    /** The same where a number alone is in the unit that stands beside it. */
+    Quantity quantity(String item, String typed, Unit beside) {
+        String text = typed.strip();
+        boolean alone = text.matches("[0-9]+([.,][0-9]+)?|[0-9]+ [0-9]+/[0-9]+|[0-9]+/[0-9]+");
+        return quantity(item, alone ? text + " " + beside.symbol() : text);
+    }
+
+    /** The unit in which a quantity is shown. */
+    Unit shownIn(Quantity quantity) {
+        Quantity size = quantity.signum() < 0 ? quantity.negate() : quantity;
+        return QuantityText.parse(text(size)).unit();
+    }
+
+    /** The unit an item is counted in. */
+    Unit countIn(String item) {
+        return items.get().flatMap(all -> all.find(item)).map(Item::countIn).orElse(Unit.EA);
     }
 
     /** Takes a movement back. */

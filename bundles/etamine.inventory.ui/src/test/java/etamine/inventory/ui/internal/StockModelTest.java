@@ -79,12 +79,23 @@ class StockModelTest {
     }
 
     @Test
-    void readsANumberAloneInTheUnitOfTheItem() {
-        assertThat(model.quantity("cream", "1,5")).isEqualTo(Quantity.parse("1.5 l"));
-        assertThat(model.quantity("cream", "1 1/2")).isEqualTo(Quantity.parse("1 1/2 l"));
-        assertThat(model.quantity("cream", "250 ml")).isEqualTo(Quantity.parse("250 ml"));
+    void readsANumberAloneInTheUnitBesideIt() {
+        assertThat(model.quantity("cream", "1,5", Unit.L)).isEqualTo(Quantity.parse("1.5 l"));
+        assertThat(model.quantity("cream", "1 1/2", Unit.ML)).isEqualTo(Quantity.parse("1 1/2 ml"));
+        assertThat(model.quantity("cream", "250 ml", Unit.L)).isEqualTo(Quantity.parse("250 ml"));
         assertThat(model.quantity("parsley", "2 bunches")).isEqualTo(Quantity.parse("2 bunch"));
         assertThatThrownBy(() -> model.quantity("cream", "some")).isInstanceOf(MeasureException.class);
+        assertThatThrownBy(() -> model.quantity("cream", "3")).isInstanceOf(MeasureException.class);
+    }
+
+    @Test
+    void countsANumberAloneInTheUnitThatIsShown() {
+        room.receive("", List.of(Incoming.of("parsley", "walk-in", Quantity.parse("0.078 kg"))));
+        CountModel count = new CountModel(model, "walk-in");
+        assertThat(count.lines().get(0).expected()).isEqualTo("78 g");
+        count.type("parsley", "70");
+        count.finish();
+        assertThat(row(Optional.empty()).onHand()).isEqualTo("70 g");
     }
 
     @Test
