@@ -50,13 +50,12 @@ final class DiaryBench implements Bench {
         FormPane mixPane = new FormPane(sash);
         mixPane.heading("Menu mix");
         mix = mixPane.wide(this::mixGrid);
-        FormPane soldPane = new FormPane(sash);
-        soldHeading = soldPane.heading("Sold");
-        sold = soldPane.wide(this::soldGrid);
-        FormPane statedPane = new FormPane(sash);
-        statedHeading = statedPane.heading("Expected use, stated");
-        stated = statedPane.wide(this::statedGrid);
-        statedPane.remark("What is stated here wins over what covers and menu mix come to.");
+        FormPane dayPane = new FormPane(sash);
+        soldHeading = dayPane.heading("Sold");
+        sold = dayPane.wide(this::soldGrid);
+        statedHeading = dayPane.heading("Expected use, stated");
+        stated = dayPane.wide(this::statedGrid);
+        dayPane.remark("What is stated here wins over what covers and menu mix come to.");
         refresh();
     }
 
@@ -110,8 +109,8 @@ final class DiaryBench implements Bench {
     }
 
     private void showDay() {
-        soldHeading.setText("Sold on " + model.title(chosen));
-        statedHeading.setText("Expected use stated for " + model.title(chosen));
+        soldHeading.setText("Sold on " + model.shortTitle(chosen));
+        statedHeading.setText("Use stated for " + model.shortTitle(chosen));
         soldHeading.requestLayout();
         statedHeading.requestLayout();
         sold.show(chosen.toString(), model.sold(chosen));

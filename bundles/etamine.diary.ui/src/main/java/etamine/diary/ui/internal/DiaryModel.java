@@ -26,6 +26,7 @@ final class DiaryModel {
     static final int FORTNIGHT = 14;
 
     private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter LONG = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
 
     private final ServiceDiary diary;
@@ -48,8 +49,9 @@ final class DiaryModel {
         List<DayCell> cells = new ArrayList<>();
         for (LocalDate date = monday; !date.isAfter(last); date = date.plusDays(1)) {
             String note = sold.containsKey(date) ? sold.get(date) + " sold" : "";
-            cells.add(new DayCell(date, SHORT.format(date), Optional.ofNullable(covers.get(date)), note,
-                    date.equals(kitchen.today())));
+            boolean today = date.equals(kitchen.today());
+            String heading = today ? "Today, " + DATE.format(date) : SHORT.format(date);
+            cells.add(new DayCell(date, heading, Optional.ofNullable(covers.get(date)), note, today));
         }
         return cells;
     }
@@ -57,6 +59,11 @@ final class DiaryModel {
     /** The day in words. */
     String title(LocalDate day) {
         return LONG.format(day);
+    }
+
+    /** The day in a few letters. */
+    String shortTitle(LocalDate day) {
+        return SHORT.format(day);
     }
 
     /** Saves the covers of a day; not on the window's thread. */

@@ -70,6 +70,7 @@ final class FortnightGrid extends Composite {
             heading.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
             field = new NumberField(box, "0", "100000", 0);
             field.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+            field.control().setMessage("");
             Spoken.id(field.control(), "covers:" + place);
             Spoken.label(field.control(), heading);
             note = new Label(box, SWT.NONE);
@@ -93,7 +94,7 @@ final class FortnightGrid extends Composite {
             Optional<BigDecimal> covers = day.covers().map(BigDecimal::valueOf);
             boolean typing = field.control().isFocusControl() && date.equals(day.date()) && !field.value().equals(stored);
             date = day.date();
-            heading.setText(day.today() ? day.heading() + ", today" : day.heading());
+            heading.setText(day.heading());
             heading.setFont(day.today() ? Fonts.bold(heading) : Fonts.plain(heading));
             note.setText(day.note());
             if (!typing) {

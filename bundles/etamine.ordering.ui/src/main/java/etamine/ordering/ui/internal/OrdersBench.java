@@ -41,6 +41,7 @@ final class OrdersBench implements Bench {
         leftShort = new ListTable<>(tabs, "table:left-short", ShortRow::key, shortColumns())
                 .whenEmpty("Nothing is known to be left short. Plan to see what the coming week needs.", "Plan the coming week",
                         this::plan)
+                .onSelect(rows -> rows.stream().findFirst().map(model::explain).ifPresent(frame::explain))
                 .onOpen(row -> frame.go(new Subject("item", row.item())));
         pars = new ParsTab(tabs, frame, parsModel);
         tab("Orders", orders.control());

@@ -155,6 +155,14 @@ final class OrdersModel {
         return rows;
     }
 
+    /** Why something is left short, goes to waste or does not count. */
+    Explanation explain(ShortRow row) {
+        String title = row.name().isEmpty() ? "Not taken into account" : row.name();
+        List<Explanation> why = List.of(Explanation.leaf(row.why(), row.day(), ""));
+        Explanation explanation = Explanation.of(title, row.quantity(), why);
+        return row.item().isEmpty() ? explanation : explanation.about(new Subject("item", row.item()));
+    }
+
     private String amount(Quantity quantity) {
         return QuantityText.format(quantity, around.kitchen().house().measures());
     }

@@ -9,9 +9,11 @@ import etamine.widgets.ListTable;
 import etamine.widgets.NumberField;
 import etamine.widgets.Prompt;
 import etamine.widgets.Tone;
+import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Composite;
@@ -52,8 +54,8 @@ final class OrdersTab {
                 Column.words("State", 2, OrderRow::stateText)
                         .withTone(row -> row.state() == OrderState.DRAFT ? Tone.PLAIN : Tone.QUIET),
                 Column.figures("Lines", 1, OrderRow::linesText, Comparator.comparing(OrderRow::lines)),
-                Column.figures("Goods", 2, OrderRow::goods, Comparator.comparing(OrderRow::goods)),
-                Column.figures("Fee", 2, OrderRow::fee, Comparator.comparing(OrderRow::fee)),
+                Column.figures("Goods", 2, OrderRow::goods, comparing(OrderRow::goods)),
+                Column.figures("Fee", 2, OrderRow::fee, comparing(OrderRow::fee)),
                 Column.words("Number", 3, OrderRow::id));
     }
 
@@ -63,9 +65,14 @@ final class OrdersTab {
                 Column.words("Article", 2, LineRow::code),
                 Column.figures("Packs", 1, LineRow::packsText, Comparator.comparing(LineRow::packs)),
                 Column.words("Pack", 2, LineRow::pack),
-                Column.figures("Price", 2, LineRow::price, Comparator.comparing(LineRow::price)),
-                Column.figures("Amount", 2, LineRow::amount, Comparator.comparing(LineRow::amount)),
+                Column.figures("Price", 2, LineRow::price, comparing(LineRow::price)),
+                Column.figures("Amount", 2, LineRow::amount, comparing(LineRow::amount)),
                 Column.words("Why", 8, LineRow::why));
+    }
+
+    /** By the amount that a text says. */
+    private static <T> Comparator<T> comparing(Function<T, String> amount) {
+        return Comparator.comparing(row -> new BigDecimal(amount.apply(row)));
     }
 
     Control control() {
@@ -194,8 +201,10 @@ final class OrdersTab {
     }
 
     void refresh() {
+        Optional<LineRow> line = lines.selected();
         list.setRows(model.rows());
         selected();
+        line.ifPresent(before -> explainLine());
     }
 
     void select(String id) {

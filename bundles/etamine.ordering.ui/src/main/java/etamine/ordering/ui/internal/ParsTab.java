@@ -9,7 +9,6 @@ import etamine.widgets.ListTable;
 import java.time.DayOfWeek;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -36,13 +35,13 @@ final class ParsTab {
     private static List<Column<ParRow>> columns() {
         List<Column<ParRow>> columns = new ArrayList<>();
         columns.add(Column.words("Ingredient", 5, ParRow::name));
-        columns.add(Column.figures("Par", 2, ParRow::level, Comparator.comparing(ParRow::level)));
+        columns.add(Column.figures("Par", 2, ParRow::level, ParRow.by(row -> Optional.of(row.par().par()))));
         for (DayOfWeek day : DayOfWeek.values()) {
             String heading = day.getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
-            columns.add(Column.figures(heading, 2, row -> row.on(day), Comparator.comparing(row -> row.on(day))));
+            columns.add(Column.figures(heading, 2, row -> row.on(day), ParRow.by(row -> row.levelOn(day))));
         }
-        columns.add(Column.figures("Order at", 2, ParRow::orderAt, Comparator.comparing(ParRow::orderAt)));
-        columns.add(Column.figures("Room for", 2, ParRow::capacity, Comparator.comparing(ParRow::capacity)));
+        columns.add(Column.figures("Order at", 2, ParRow::orderAt, ParRow.by(row -> row.par().orderAt())));
+        columns.add(Column.figures("Room for", 2, ParRow::capacity, ParRow.by(row -> row.par().capacity())));
         return columns;
     }
 

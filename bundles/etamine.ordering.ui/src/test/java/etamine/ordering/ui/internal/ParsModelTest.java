@@ -41,6 +41,17 @@ class ParsModelTest {
     }
 
     @Test
+    void sortsLevelsBySizeAndNotByTheirText() {
+        List<ParRow> rows = List.of("900 g", "12 l", "1 kg", "2 ea", "8 l").stream()
+                .map(level -> new ParRow(level, new Par(level, Quantity.parse(level), Map.of(), Optional.empty(),
+                        Optional.empty())))
+                .sorted(ParRow.by(row -> Optional.of(row.par().par())))
+                .toList();
+
+        assertThat(rows).extracting(ParRow::name).containsExactly("900 g", "1 kg", "8 l", "12 l", "2 ea");
+    }
+
+    @Test
     void saysWhichLevelDoesNotFitTheItem() {
         assertThat(model.problem(cream("8 l", "12 l"))).isEmpty();
         assertThat(model.problem(cream("8 l", "12 ea"))).isPresent();
