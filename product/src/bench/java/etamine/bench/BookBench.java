@@ -79,8 +79,10 @@ final class BookBench implements Bench {
                 "etamine.kitchen.exchange.Exchange", false, exchange.getClass().getClassLoader());
         for (Method method : contract.getMethods()) {
             if (method.getName().equals("load")) {
-                Object strict = method.getParameterTypes()[1].getMethod("strict").invoke(null);
-                Object unseen = method.getParameterTypes()[2].getMethod("unseen").invoke(null);
+                Object strict =
+                        method.getParameterTypes()[1].getMethod("strict").invoke(null);
+                Object unseen =
+                        method.getParameterTypes()[2].getMethod("unseen").invoke(null);
                 Object result = method.invoke(exchange, List.of(file), strict, unseen);
                 if (!(Boolean) call(result, "written")) {
                     throw new IllegalStateException("The generated book was rejected: " + result);
@@ -115,8 +117,10 @@ final class BookBench implements Bench {
 
     private static void write(Object book, String id, String entry) throws Exception {
         Class<?> work = book.getClass().getClassLoader().loadClass("etamine.storage.Book$Work");
-        Object body = Proxy.newProxyInstance(work.getClassLoader(), new Class<?>[] {work}, (proxy, method, arguments) ->
-                call(arguments[0], "save", "ingredients", id, -1L, entry));
+        Object body = Proxy.newProxyInstance(
+                work.getClassLoader(),
+                new Class<?>[] {work},
+                (proxy, method, arguments) -> call(arguments[0], "save", "ingredients", id, -1L, entry));
         call(book, "write", "Change a price", body);
     }
 
@@ -143,24 +147,27 @@ final class BookBench implements Bench {
     }
 
     private static String ingredient(int i, String price) {
-        return "{\"id\":\"i" + i + "\",\"name\":\"Ingredient " + i + "\",\"countIn\":\"kg\",\"measures\":[{\"of\":\"1 cup\","
+        return "{\"id\":\"i" + i + "\",\"name\":\"Ingredient " + i
+                + "\",\"countIn\":\"kg\",\"measures\":[{\"of\":\"1 cup\","
                 + "\"is\":\"150 g\"}],\"preparations\":[{\"name\":\"trimmed\",\"yield\":\"0.8\"}],\"price\":{\"amount\":\""
                 + price + "\",\"per\":\"1 kg\"}}";
     }
 
     private static String recipe(int r, int level, Random random) {
         int below = r / level * level;
-        StringBuilder json = new StringBuilder("{\"id\":\"r" + r + "\",\"name\":\"Recipe " + r
-                + "\",\"kind\":\"component\",\"uses\":[");
+        StringBuilder json = new StringBuilder(
+                "{\"id\":\"r" + r + "\",\"name\":\"Recipe " + r + "\",\"kind\":\"component\",\"uses\":[");
         for (int line = 0; line < LINES; line++) {
             json.append(line == 0 ? "" : ",");
             if (below > 0 && line < 3) {
                 json.append("{\"item\":\"r" + (below - level + random.nextInt(level)) + "\",\"quantity\":\"50 g\"}");
             } else {
-                json.append("{\"item\":\"i" + random.nextInt(BOUGHT) + "\",\"quantity\":\"1/2 cup\",\"as\":\"trimmed\"}");
+                json.append(
+                        "{\"item\":\"i" + random.nextInt(BOUGHT) + "\",\"quantity\":\"1/2 cup\",\"as\":\"trimmed\"}");
             }
         }
-        return json.append("],\"makes\":[{\"item\":\"r" + r + "\",\"quantity\":\"600 g\"}]}").toString();
+        return json.append("],\"makes\":[{\"item\":\"r" + r + "\",\"quantity\":\"600 g\"}]}")
+                .toString();
     }
 
     private static Object service(Platform platform, String type) throws Exception {

@@ -14,10 +14,12 @@ import java.util.stream.Stream;
 
 /**
  * From the call of {@code product/start} to the first paint of the window on the demo kitchen, against a bare window of
- * the same toolkit with the same virtual machine's settings. The two take turns, so that a busy spell hits both.
+ * the same toolkit, once as plain {@code java} starts it and once with the suite's settings. They take turns, so that a
+ * busy spell hits all.
  */
 final class StartBench implements Bench {
     private static final int ROUNDS = 9;
+    private static final List<String> SETTINGS = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
 
     private final Path product;
 
@@ -33,33 +35,40 @@ final class StartBench implements Bench {
     @Override
     public List<String> measure() throws Exception {
         Path paint = Files.createTempFile("etamine-paint", ".txt");
+        List<Start> plain = new ArrayList<>();
         List<Start> bare = new ArrayList<>();
         List<Start> suite = new ArrayList<>();
         start(suite(paint), paint); // lays the demo kitchen out and notes the classes
         for (int round = 0; round < ROUNDS; round++) {
-            bare.add(start(bare(paint), paint));
+            plain.add(start(bare(paint, List.of()), paint));
+            bare.add(start(bare(paint, SETTINGS), paint));
             suite.add(start(suite(paint), paint));
         }
         Files.delete(paint);
         return List.of(
-                line("bare window", bare),
-                line("window on the demo kitchen", suite),
-                String.format(
-                        Locale.ROOT,
-                        "ratio of the medians: %.2f",
-                        (double) median(suite, Start::millis) / median(bare, Start::millis)));
+                line("bare window, plain java", plain),
+                line("bare window, the suite's settings", bare),
+                line("the suite on the demo kitchen", suite),
+                "ratio of the medians to plain java: " + ratio(suite, plain),
+                "ratio of the medians to the suite's settings: " + ratio(suite, bare));
     }
 
-    private ProcessBuilder bare(Path paint) throws IOException {
-        return new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-Dswt.library.path=" + product.resolve("target").resolve("app").resolve("native"),
-                "-cp",
-                product.resolve("target").resolve("bench") + File.pathSeparator + toolkit(),
-                BareWindow.class.getName(),
-                paint.toString());
+    private static String ratio(List<Start> starts, List<Start> floor) {
+        return String.format(
+                Locale.ROOT, "%.2f", (double) median(starts, Start::millis) / median(floor, Start::millis));
+    }
+
+    private ProcessBuilder bare(Path paint, List<String> settings) throws IOException {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(settings);
+        command.add(
+                "-Dswt.library.path=" + product.resolve("target").resolve("app").resolve("native"));
+        command.add("-cp");
+        command.add(product.resolve("target").resolve("bench") + File.pathSeparator + toolkit());
+        command.add(BareWindow.class.getName());
+        command.add(paint.toString());
+        return new ProcessBuilder(command);
     }
 
     /** Only the toolkit's jars: a longer class path would slow the floor down. */

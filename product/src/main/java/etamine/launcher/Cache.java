@@ -8,11 +8,16 @@ import java.util.stream.Stream;
 
 /** The framework's own folder: one for each process, so that two never meet in it, and gone when it ends. */
 final class Cache implements AutoCloseable {
+    /** Some hundred tiny files that live as long as the process: memory is the place where there is such a folder. */
+    private static final Path MEMORY = Path.of("/dev/shm");
+
     private final Path folder;
 
     Cache() throws StartException {
         try {
-            folder = Files.createTempDirectory("etamine-");
+            folder = Files.isWritable(MEMORY)
+                    ? Files.createTempDirectory(MEMORY, "etamine-")
+                    : Files.createTempDirectory("etamine-");
         } catch (IOException e) {
             throw new StartException("There is no room in the temporary folder: " + e.getMessage(), e);
         }

@@ -27,7 +27,11 @@ public final class Launcher {
     private static int run(Settings settings) throws Exception {
         try (Platform platform = new Platform(settings)) {
             Runtime.getRuntime().addShutdownHook(new Thread(platform::close, "etamine-stop"));
-            platform.start();
+            if (settings.window()) {
+                platform.startBeside();
+            } else {
+                platform.start();
+            }
             return platform.call();
         }
     }

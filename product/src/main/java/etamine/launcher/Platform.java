@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Dictionary;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.Hashtable;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,15 +32,13 @@ public final class Platform implements AutoCloseable {
             "osgi.extender;osgi.extender=\"osgi.serviceloader.processor\";version:Version=\"1.0.0\","
                     + "osgi.serviceloader;osgi.serviceloader=\"org.slf4j.spi.SLF4JServiceProvider\"";
 
-    /** The property that names the file of modules not to start. */
-    static final String STOPPED = "etamine.stopped";
-
     private final Settings settings;
     private final Cache cache = new Cache();
     private final Failures failures = new Failures();
     private final Map<Bundle, Boolean> vital = new LinkedHashMap<>();
     private final AtomicBoolean closed = new AtomicBoolean();
     private final Framework framework;
+    private Thread starter = new Thread();
 
     /** A platform that is not running yet. */
     public Platform(Settings settings) throws StartException {
@@ -56,6 +54,23 @@ public final class Platform implements AutoCloseable {
 
     /** Installs and starts everything; when it returns, all vital bundles run. */
     public void start() throws StartException {
+        startAll(prepare());
+        failures.throwIfFatal();
+    }
+
+    /**
+     * Installs everything, then lets the bundles start beside the calling thread, which may already ask for the window:
+     * the window is there as soon as what it needs is, and the modules come to it one by one.
+     */
+    public void startBeside() throws StartException {
+        List<Bundle> order = prepare();
+        starter = new Thread(() -> startAll(order), "etamine-start");
+        starter.setDaemon(true);
+        starter.start();
+        Toolkit.load(order);
+    }
+
+    private List<Bundle> prepare() throws StartException {
         List<FeatureList> features =
                 Choice.of(settings.app().resolve("features"), settings.features(), settings.window());
         try {
@@ -70,11 +85,31 @@ public final class Platform implements AutoCloseable {
             throw new StartException("The framework did not start: " + e.getMessage(), e);
         }
         framework.adapt(FrameworkWiring.class).resolveBundles(vital.keySet()); // together is cheaper than one by one
-        Set<String> stopped = stoppedModules();
-        vital.keySet().stream()
-                .filter(bundle -> !stopped.contains(bundle.getSymbolicName()))
-                .forEach(this::start);
-        failures.throwIfFatal();
+        return order(StoppedModules.read(settings.properties()));
+    }
+
+    /** The vital ones first, so that the window or the console need not wait for the others. */
+    private List<Bundle> order(Set<String> stopped) {
+        List<Bundle> first = new ArrayList<>();
+        List<Bundle> second = new ArrayList<>();
+        vital.forEach((bundle, needed) -> {
+            if (needed) {
+                first.add(bundle);
+            } else if (!stopped.contains(bundle.getSymbolicName())) {
+                second.add(bundle);
+            }
+        });
+        first.addAll(second);
+        return first;
+    }
+
+    private void startAll(List<Bundle> order) {
+        for (Bundle bundle : order) {
+            if (closed.get()) {
+                return;
+            }
+            start(bundle);
+        }
     }
 
     /** The framework's own context, for asking the registry. */
@@ -132,21 +167,6 @@ public final class Platform implements AutoCloseable {
                 .toList();
     }
 
-    /** The modules that somebody stopped earlier and nobody started again. */
-    private Set<String> stoppedModules() throws StartException {
-        String file = settings.properties().get(STOPPED);
-        if (file == null || !Files.exists(Path.of(file))) {
-            return Set.of();
-        }
-        try {
-            Set<String> names = new HashSet<>(Files.readAllLines(Path.of(file)));
-            vitalNames().forEach(names::remove);
-            return names;
-        } catch (IOException e) {
-            throw new StartException("The list of stopped modules cannot be read: " + e.getMessage(), e);
-        }
-    }
-
     private void start(Bundle bundle) {
         boolean fragment = bundle.getHeaders("").get(Constants.FRAGMENT_HOST) != null;
         if (fragment || bundle.getState() == Bundle.RESOLVED && isLibrary(bundle)) {
@@ -188,6 +208,7 @@ public final class Platform implements AutoCloseable {
             return;
         }
         try {
+            starter.join(5_000);
             framework.stop();
             framework.waitForStop(10_000);
         } catch (BundleException e) {

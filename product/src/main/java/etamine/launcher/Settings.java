@@ -42,7 +42,8 @@ public record Settings(
         properties.put("etamine.book", BookPlace.of(arguments));
         Path app = Path.of(System.getProperty("etamine.app", ".")).toAbsolutePath();
         properties.put(
-                Platform.STOPPED, app.resolve("modules").resolve("stopped").toString());
+                StoppedModules.PROPERTY,
+                app.resolve("modules").resolve("stopped").toString());
         return new Settings(
                 app,
                 List.of(System.getProperty("etamine.features", "suite").split(",")),

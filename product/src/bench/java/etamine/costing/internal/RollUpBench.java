@@ -57,12 +57,17 @@ public final class RollUpBench implements Bench {
             int slot = Math.max(0, round);
             floor[slot] = millis(this::sums);
             engine[slot] = millis(() -> last(graph.compute(numbered).batch()));
-            check = Math.max(check, Math.abs(sums() - last(graph.compute(numbered).batch())));
+            check = Math.max(
+                    check, Math.abs(sums() - last(graph.compute(numbered).batch())));
         }
         return List.of(
                 String.format(Locale.ROOT, "sums alone over primitive arrays: median %.3f ms", median(floor)),
                 String.format(Locale.ROOT, "whole recompute by the engine:    median %.3f ms", median(engine)),
-                String.format(Locale.ROOT, "ratio: %.2f (results differ by at most %.1e)", median(engine) / median(floor), check));
+                String.format(
+                        Locale.ROOT,
+                        "ratio: %.2f (results differ by at most %.1e)",
+                        median(engine) / median(floor),
+                        check));
     }
 
     private void generate() {
