@@ -27,7 +27,17 @@ public record Ingredient(Item item, Map<String, String> yieldNotes) {
     /** A new ingredient of which nothing is known but its name and how it is counted. */
     public static Ingredient named(String id, String name, Unit countIn) {
         return new Ingredient(
-                new Item(id, name, "", false, "", Optional.empty(), countIn, List.of(), List.of(), Allergens.unknown(),
+                new Item(
+                        id,
+                        name,
+                        "",
+                        false,
+                        "",
+                        Optional.empty(),
+                        countIn,
+                        List.of(),
+                        List.of(),
+                        Allergens.unknown(),
                         Optional.empty()),
                 Map.of());
     }
@@ -69,8 +79,7 @@ public record Ingredient(Item item, Map<String, String> yieldNotes) {
 
     /** The same with other preparations; notes of preparations that are gone go too. */
     public Ingredient withPreparations(List<Preparation> preparations, Map<String, String> notes) {
-        return new Ingredient(
-                with(item.measures(), preparations, item.allergens(), item.writtenPrice()).item, notes);
+        return new Ingredient(with(item.measures(), preparations, item.allergens(), item.writtenPrice()).item, notes);
     }
 
     /** The same with other allergens. */
@@ -85,17 +94,39 @@ public record Ingredient(Item item, Map<String, String> yieldNotes) {
 
     private Ingredient with(String name, String group, String storage, Optional<Period> keeps, Unit countIn) {
         return new Ingredient(
-                new Item(item.id(), name, group, item.made(), storage, keeps, countIn, item.measures(),
-                        item.preparations(), item.allergens(), item.writtenPrice()),
+                new Item(
+                        item.id(),
+                        name,
+                        group,
+                        item.made(),
+                        storage,
+                        keeps,
+                        countIn,
+                        item.measures(),
+                        item.preparations(),
+                        item.allergens(),
+                        item.writtenPrice()),
                 yieldNotes);
     }
 
     private Ingredient with(
-            List<Equivalence> measures, List<Preparation> preparations, Allergens allergens,
+            List<Equivalence> measures,
+            List<Preparation> preparations,
+            Allergens allergens,
             Optional<UnitPrice> price) {
         return new Ingredient(
-                new Item(item.id(), item.name(), item.group(), item.made(), item.storage(), item.keeps(),
-                        item.countIn(), measures, preparations, allergens, price),
+                new Item(
+                        item.id(),
+                        item.name(),
+                        item.group(),
+                        item.made(),
+                        item.storage(),
+                        item.keeps(),
+                        item.countIn(),
+                        measures,
+                        preparations,
+                        allergens,
+                        price),
                 yieldNotes);
     }
 }

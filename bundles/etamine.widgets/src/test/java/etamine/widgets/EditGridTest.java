@@ -92,7 +92,9 @@ class EditGridTest {
                 .map(Button.class::cast)
                 .toList();
         assertThat(buttons).hasSize(3);
-        assertThat(buttons.get(2).getVisible()).as("nothing to remove in the empty row").isFalse();
+        assertThat(buttons.get(2).getVisible())
+                .as("nothing to remove in the empty row")
+                .isFalse();
 
         DISPLAY.select(buttons.get(1));
 

@@ -12,7 +12,8 @@ final class ChangeLabel {
     private ChangeLabel() {}
 
     static String of(Optional<Ingredient> before, Ingredient after) {
-        return before.map(was -> between(was.item(), after)).orElseGet(() -> "Add " + after.item().name());
+        return before.map(was -> between(was.item(), after))
+                .orElseGet(() -> "Add " + after.item().name());
     }
 
     private static String between(Item was, Ingredient after) {

@@ -22,10 +22,11 @@ public final class IngredientCheck implements BookCheck {
     @Override
     public List<Problem> check() {
         List<Problem> problems = new ArrayList<>();
-        shelf.unreadable().forEach((id, reason) -> problems.add(Problem.error(
-                "unreadable",
-                IngredientShelf.NAME + "/" + id,
-                "The ingredient “" + id + "” cannot be read (" + reason + "); load a corrected entry of it.")));
+        shelf.unreadable()
+                .forEach((id, reason) -> problems.add(Problem.error(
+                        "unreadable",
+                        IngredientShelf.NAME + "/" + id,
+                        "The ingredient “" + id + "” cannot be read (" + reason + "); load a corrected entry of it.")));
         shelf.ingredients().values().forEach(ingredient -> problems.addAll(IngredientRules.problems(ingredient)));
         return List.copyOf(problems);
     }

@@ -58,7 +58,8 @@ final class IngredientReading {
             Ratio yield = each.ratio("yield").orElse(Ratio.ONE);
             if (yield.signum() <= 0) {
                 each.trouble("yield", "Write the share that is left after trimming, more than 0, such as 0.74.");
-            } else if (!name.isEmpty() && preparations.stream().anyMatch(other -> other.name().equals(name))) {
+            } else if (!name.isEmpty()
+                    && preparations.stream().anyMatch(other -> other.name().equals(name))) {
                 each.trouble("name", "“" + name + "” is there twice; give each preparation a name of its own.");
             } else if (!name.isEmpty()) {
                 preparations.add(new Preparation(name, yield, measures(each)));
@@ -71,8 +72,8 @@ final class IngredientReading {
     private static List<Equivalence> measures(EntryReader owner) {
         List<Equivalence> measures = new ArrayList<>();
         for (EntryReader each : owner.each("measures")) {
-            each.positive("of").ifPresent(of -> each.positive("is")
-                    .ifPresent(is -> measures.add(new Equivalence(of, is))));
+            each.positive("of")
+                    .ifPresent(of -> each.positive("is").ifPresent(is -> measures.add(new Equivalence(of, is))));
         }
         return measures;
     }

@@ -49,7 +49,8 @@ final class IngredientRules {
             }
             if (preparation.yield().signum() <= 0) {
                 error("yield", "The yield of “" + name + "” must be more than 0.");
-            } else if (preparation.yield().compareTo(Ratio.ONE) > 0 && !ingredient.yieldNotes().containsKey(name)) {
+            } else if (preparation.yield().compareTo(Ratio.ONE) > 0
+                    && !ingredient.yieldNotes().containsKey(name)) {
                 warn(
                         "yield-over-one",
                         "“" + name + "” yields more than was bought; say in its note why, such as soaked overnight.");
@@ -73,7 +74,9 @@ final class IngredientRules {
 
     private void allergens() {
         if (item.allergens().contains().stream().anyMatch(item.allergens().mayContain()::contains)) {
-            warn("allergen-twice", "An allergen it contains is also listed as one it may contain; keep it in one list.");
+            warn(
+                    "allergen-twice",
+                    "An allergen it contains is also listed as one it may contain; keep it in one list.");
         }
     }
 

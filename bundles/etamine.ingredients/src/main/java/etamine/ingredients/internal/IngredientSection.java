@@ -84,7 +84,11 @@ public final class IngredientSection implements ExchangeSection {
                     .forEach(text -> troubles.add(new ExchangeEntry.Trouble("", text)));
         }
         String json = node.toString();
-        return new ReadEntry(pointer, id, troubles, known -> List.of(),
+        return new ReadEntry(
+                pointer,
+                id,
+                troubles,
+                known -> List.of(),
                 transaction -> transaction.save(IngredientShelf.NAME, id, Document.ANY, json));
     }
 

@@ -42,19 +42,24 @@ public final class ItemsVerb implements Verb {
     public Report run(VerbCall call) {
         NameMatch match = new NameMatch(String.join(" ", call.arguments()));
         List<Map<String, Object>> json = new ArrayList<>();
-        TextTable table = new TextTable("id", "name", "group", "counted in", ">price", "storage", "allergens", ">used in");
+        TextTable table =
+                new TextTable("id", "name", "group", "counted in", ">price", "storage", "allergens", ">used in");
         for (Item item : items.all().values()) {
             if (match.fits(item.name()) || match.fits(item.id())) {
                 json.add(json(item));
-                table.row(item.id(), item.name(), item.group(), item.countIn().symbol(),
-                        item.writtenPrice().map(UnitPrice::toString).orElse(""), item.storage(),
-                        item.allergens().inWords(), uses(item));
+                table.row(
+                        item.id(),
+                        item.name(),
+                        item.group(),
+                        item.countIn().symbol(),
+                        item.writtenPrice().map(UnitPrice::toString).orElse(""),
+                        item.storage(),
+                        item.allergens().inWords(),
+                        uses(item));
             }
         }
         List<String> lines = new ArrayList<>(table.lines());
-        lines.add(json.isEmpty()
-                ? "No item fits."
-                : Allergens.CAUTION);
+        lines.add(json.isEmpty() ? "No item fits." : Allergens.CAUTION);
         return Report.done(Map.of("items", json), lines);
     }
 
@@ -72,8 +77,14 @@ public final class ItemsVerb implements Verb {
         json.put("countIn", item.countIn().symbol());
         json.put("storage", item.storage());
         item.keeps().ifPresent(keeps -> json.put("keeps", keeps.toString()));
-        item.writtenPrice().ifPresent(price -> json.put(
-                "price", Map.of("amount", price.amount().toPlainString(), "per", price.per().toString())));
+        item.writtenPrice()
+                .ifPresent(price -> json.put(
+                        "price",
+                        Map.of(
+                                "amount",
+                                price.amount().toPlainString(),
+                                "per",
+                                price.per().toString())));
         json.put("contains", List.copyOf(new TreeSet<>(item.allergens().contains())));
         json.put("mayContain", List.copyOf(new TreeSet<>(item.allergens().mayContain())));
         json.put("allergensKnown", item.allergens().known());

@@ -82,7 +82,9 @@ public final class MergedItems implements Items {
 
     private static Item join(Item own, Item contributed) {
         List<Equivalence> measures = new ArrayList<>(own.measures());
-        contributed.measures().stream().filter(measure -> !measures.contains(measure)).forEach(measures::add);
+        contributed.measures().stream()
+                .filter(measure -> !measures.contains(measure))
+                .forEach(measures::add);
         return new Item(
                 own.id(),
                 own.name(),

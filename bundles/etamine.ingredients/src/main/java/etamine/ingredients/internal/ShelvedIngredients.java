@@ -83,8 +83,7 @@ public final class ShelvedIngredients implements IngredientList {
             return new Change.Refused(errors);
         }
         String label = ChangeLabel.of(find(ingredient.id()), ingredient);
-        return new Change.Done(
-                shelf.book().write(label, transaction -> write(transaction, ingredient, expected)));
+        return new Change.Done(shelf.book().write(label, transaction -> write(transaction, ingredient, expected)));
     }
 
     private long write(Transaction transaction, Ingredient ingredient, long expected) {
@@ -103,7 +102,8 @@ public final class ShelvedIngredients implements IngredientList {
         String name = there.get().item().name();
         List<Recipe> uses = usedIn(id);
         if (!uses.isEmpty() && !madeElsewhere(id)) {
-            return new Change.Refused(List.of(Problem.error("in-use", IngredientShelf.NAME + "/" + id, inUse(name, uses))));
+            return new Change.Refused(
+                    List.of(Problem.error("in-use", IngredientShelf.NAME + "/" + id, inUse(name, uses))));
         }
         long revision = revision(id);
         shelf.book().write("Remove " + name, transaction -> {
@@ -138,7 +138,9 @@ public final class ShelvedIngredients implements IngredientList {
                 .replaceAll("^-|-$", "");
         String base = plain.isEmpty() ? "ingredient" : plain.substring(0, Math.min(60, plain.length()));
         String id = base;
-        for (int i = 2; shelf.ingredients().containsKey(id) || shelf.unreadable().containsKey(id); i++) {
+        for (int i = 2;
+                shelf.ingredients().containsKey(id) || shelf.unreadable().containsKey(id);
+                i++) {
             id = base + "-" + i;
         }
         return id;

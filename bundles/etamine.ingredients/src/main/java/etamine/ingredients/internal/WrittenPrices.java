@@ -40,9 +40,10 @@ public final class WrittenPrices implements PriceSource {
 
     @Override
     public Optional<PriceQuote> quote(String id) {
-        return Optional.ofNullable(shelf.items().get(id)).flatMap(item -> item.writtenPrice()
-                .map(price -> new PriceQuote(
-                        id, counted(item, price), id(), "price written on " + item.name(), Optional.empty())));
+        return Optional.ofNullable(shelf.items().get(id))
+                .flatMap(item -> item.writtenPrice()
+                        .map(price -> new PriceQuote(
+                                id, counted(item, price), id(), "price written on " + item.name(), Optional.empty())));
     }
 
     /** The price for an amount in the item's own dimension, where its measures allow it. */

@@ -35,9 +35,17 @@ class ItemsAndPricesTest {
 
     private static Item made(String id) {
         return new Item(
-                id, "Made " + id, "Components", true, "", Optional.empty(), Unit.G,
-                List.of(new Equivalence(Quantity.parse("1 portion"), Quantity.parse("70 g"))), List.of(),
-                Allergens.unknown(), Optional.empty());
+                id,
+                "Made " + id,
+                "Components",
+                true,
+                "",
+                Optional.empty(),
+                Unit.G,
+                List.of(new Equivalence(Quantity.parse("1 portion"), Quantity.parse("70 g"))),
+                List.of(),
+                Allergens.unknown(),
+                Optional.empty());
     }
 
     @Test
@@ -97,7 +105,10 @@ class ItemsAndPricesTest {
         Report report = verb.run(new VerbCall(List.of("cream"), Map.of(), "", Path.of(""), Progress.unseen()));
 
         assertThat(report.lines()).hasSize(4);
-        assertThat(report.lines().get(1)).contains("cream").contains("4.00 / 1 kg").contains("milk; rest unknown");
+        assertThat(report.lines().get(1))
+                .contains("cream")
+                .contains("4.00 / 1 kg")
+                .contains("milk; rest unknown");
         assertThat(report.lines().get(2)).contains("none listed");
         assertThat(report.lines().get(3)).contains("Unknown is not absent").contains("local rules");
         assertThat(report.json().toString()).contains("allergensKnown=false");
@@ -105,8 +116,10 @@ class ItemsAndPricesTest {
 
     @Test
     void reportsDocumentsThatCannotBeRead() {
-        pantry.book.write("Damage", transaction -> transaction.save(
-                "ingredients", "odd", 0, "{\"id\": \"odd\", \"name\": \"Odd\", \"keeps\": \"long\"}"));
+        pantry.book.write(
+                "Damage",
+                transaction -> transaction.save(
+                        "ingredients", "odd", 0, "{\"id\": \"odd\", \"name\": \"Odd\", \"keeps\": \"long\"}"));
 
         assertThat(new IngredientCheck(pantry.shelf).check()).singleElement().satisfies(problem -> {
             assertThat(problem.code()).isEqualTo("unreadable");

@@ -28,8 +28,17 @@ class ShelvedIngredientsTest {
     /** Recipes of which one uses everything. */
     private static final class OneUser implements Recipes {
         private final Recipe soup = new Recipe(
-                "soup", "Soup", Kind.COMPONENT, List.of(), List.of(), Optional.empty(), Optional.empty(), 0, List.of(),
-                Optional.empty(), "");
+                "soup",
+                "Soup",
+                Kind.COMPONENT,
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                List.of(),
+                Optional.empty(),
+                "");
 
         @Override
         public Map<String, Recipe> all() {
@@ -95,7 +104,8 @@ class ShelvedIngredientsTest {
         Ingredient celeriac = saved("celeriac", "Celeriac");
         pantry.list.save(celeriac.withStorage("chilled"), 1);
 
-        assertThatThrownBy(() -> pantry.list.save(celeriac.withGroup("Roots"), 1)).isInstanceOf(BookException.class);
+        assertThatThrownBy(() -> pantry.list.save(celeriac.withGroup("Roots"), 1))
+                .isInstanceOf(BookException.class);
     }
 
     @Test
@@ -135,9 +145,11 @@ class ShelvedIngredientsTest {
         Ingredient bad = Ingredient.named("salt", " ", Unit.KG).withPrice(Optional.of(UnitPrice.of("-1", "1 kg")));
 
         assertThat(pantry.list.save(bad, 0))
-                .isInstanceOfSatisfying(Change.Refused.class, refused -> assertThat(refused.problems())
-                        .extracting(Problem::code)
-                        .containsExactly("no-name", "negative-price"));
+                .isInstanceOfSatisfying(
+                        Change.Refused.class,
+                        refused -> assertThat(refused.problems())
+                                .extracting(Problem::code)
+                                .containsExactly("no-name", "negative-price"));
         assertThat(pantry.list.all()).isEmpty();
         assertThat(pantry.book.history().undoable()).isEmpty();
     }
@@ -149,9 +161,11 @@ class ShelvedIngredientsTest {
         pantry.list.setRecipes(recipes);
 
         assertThat(pantry.list.remove("celeriac"))
-                .isInstanceOfSatisfying(Change.Refused.class, refused -> assertThat(refused.problems())
-                        .extracting(Problem::text)
-                        .containsExactly("Celeriac is used in Soup. Take it out of there first."));
+                .isInstanceOfSatisfying(
+                        Change.Refused.class,
+                        refused -> assertThat(refused.problems())
+                                .extracting(Problem::text)
+                                .containsExactly("Celeriac is used in Soup. Take it out of there first."));
 
         pantry.list.unsetRecipes(recipes);
         assertThat(pantry.list.remove("celeriac")).isEqualTo(new Change.Done(0));
@@ -176,7 +190,8 @@ class ShelvedIngredientsTest {
                         new Equivalence(Quantity.parse("1 cup"), Quantity.parse("143 g")),
                         new Equivalence(Quantity.parse("1 l"), Quantity.parse("389 g"))));
 
-        // USDA SR28 (2015), WEIGHT, row 12061: 143 g a cup whole, 92 g sliced (published). Sliced comes to 389 g a litre,
+        // USDA SR28 (2015), WEIGHT, row 12061: 143 g a cup whole, 92 g sliced (published). Sliced comes to 389 g a
+        // litre,
         // so the two belong to two preparations, never to one list.
         assertThat(pantry.list.problems(almonds)).singleElement().satisfies(problem -> {
             assertThat(problem.code()).isEqualTo("measure-contradiction");
@@ -212,8 +227,9 @@ class ShelvedIngredientsTest {
     void doubtsAPriceInAUnitItCannotReach() {
         Ingredient oil = Ingredient.named("oil", "Oil", Unit.L).withPrice(Optional.of(UnitPrice.of("7.50", "1 kg")));
 
-        assertThat(pantry.list.problems(oil)).singleElement().satisfies(problem -> assertThat(problem.text())
-                .contains("per 1 kg")
-                .contains("Add what 1"));
+        assertThat(pantry.list.problems(oil))
+                .singleElement()
+                .satisfies(problem ->
+                        assertThat(problem.text()).contains("per 1 kg").contains("Add what 1"));
     }
 }

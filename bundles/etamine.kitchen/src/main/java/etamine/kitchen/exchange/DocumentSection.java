@@ -83,7 +83,11 @@ public abstract class DocumentSection implements ExchangeSection {
     private ExchangeEntry entry(String pointer, ObjectNode node) {
         try {
             String id = understand(node);
-            return new ReadEntry(pointer, id, List.of(), facts -> check(node, facts),
+            return new ReadEntry(
+                    pointer,
+                    id,
+                    List.of(),
+                    facts -> check(node, facts),
                     transaction -> transaction.save(name, id, Document.ANY, node.toString()));
         } catch (IllegalArgumentException wrong) {
             return refused(pointer, wrong);

@@ -72,7 +72,12 @@ public final class EntryMerge {
         Arrays.fill(origins, -1);
         boolean[] taken = new boolean[old.size()];
         match(old, fresh, origins, taken, JsonNode::equals);
-        match(old, fresh, origins, taken, (was, is) -> !named(is).isEmpty() && named(was).equals(named(is)));
+        match(
+                old,
+                fresh,
+                origins,
+                taken,
+                (was, is) -> !named(is).isEmpty() && named(was).equals(named(is)));
         return origins;
     }
 

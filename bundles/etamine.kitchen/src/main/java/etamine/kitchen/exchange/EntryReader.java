@@ -143,7 +143,8 @@ public final class EntryReader {
             try {
                 return LocalDate.parse(text);
             } catch (DateTimeException unreadable) {
-                throw new IllegalArgumentException("“" + text + "” is not a day; write one such as 2026-11-27.", unreadable);
+                throw new IllegalArgumentException(
+                        "“" + text + "” is not a day; write one such as 2026-11-27.", unreadable);
             }
         });
     }
@@ -169,8 +170,8 @@ public final class EntryReader {
                     return constant;
                 }
             }
-            throw new IllegalArgumentException("“" + text + "” is not one of "
-                    + String.join(", ", choices(kind)) + ".");
+            throw new IllegalArgumentException(
+                    "“" + text + "” is not one of " + String.join(", ", choices(kind)) + ".");
         });
     }
 
@@ -220,7 +221,9 @@ public final class EntryReader {
         try {
             return Optional.of(reading.apply(value.asText()));
         } catch (DateTimeException unreadable) {
-            trouble(member, "“" + value.asText() + "” is not a time; write P3D for three days or PT45M for 45 minutes.");
+            trouble(
+                    member,
+                    "“" + value.asText() + "” is not a time; write P3D for three days or PT45M for 45 minutes.");
         } catch (IllegalArgumentException unreadable) {
             trouble(member, unreadable.getMessage());
         }

@@ -43,7 +43,8 @@ public final class SchemaWords {
             for (var own = definitions.fieldNames(); own.hasNext(); ) {
                 String name = own.next();
                 if (WORDS.has(name)) {
-                    throw new IllegalArgumentException("The word " + name + " is shared; call this definition otherwise.");
+                    throw new IllegalArgumentException(
+                            "The word " + name + " is shared; call this definition otherwise.");
                 }
             }
             definitions.setAll(WORDS.deepCopy());

@@ -45,7 +45,9 @@ public record Item(
 
     /** The preparation of that name. */
     public Optional<Preparation> preparation(String preparationName) {
-        return preparations.stream().filter(p -> p.name().equals(preparationName)).findFirst();
+        return preparations.stream()
+                .filter(p -> p.name().equals(preparationName))
+                .findFirst();
     }
 
     /** Converts quantities of this item as it is. */

@@ -13,8 +13,7 @@ import java.util.List;
  * @param equipment what it occupies; empty when nothing in particular
  * @param after ids of steps that must be done before
  */
-public record Step(
-        String id, String text, Duration hands, Duration unattended, String equipment, List<String> after) {
+public record Step(String id, String text, Duration hands, Duration unattended, String equipment, List<String> after) {
 
     /** Copies the list. */
     public Step {

@@ -62,7 +62,11 @@ public final class CardText {
         List<String> lines = new ArrayList<>();
         TextTable uses = new TextTable(">uses", "", "prepared", "basis");
         for (Use use : recipe.uses()) {
-            uses.row(quantity(use.quantity()), items.name(use.item()), use.as().orElse(""), use.basis().name());
+            uses.row(
+                    quantity(use.quantity()),
+                    items.name(use.item()),
+                    use.as().orElse(""),
+                    use.basis().name());
         }
         lines.addAll(uses.lines());
         TextTable makes = new TextTable(">makes", "", "credited at");
@@ -82,8 +86,9 @@ public final class CardText {
         List<String> lines = new ArrayList<>();
         lines.add(recipe.name() + " (" + RecipeForm.word(recipe.kind()) + ")");
         recipe.portion().ifPresent(portion -> lines.add("Portion " + quantity(portion)));
-        recipe.keeps().ifPresent(keeps ->
-                lines.add("Keeps " + keeps.getDays() + " days by this kitchen's own figure; local rules decide."));
+        recipe.keeps()
+                .ifPresent(keeps -> lines.add(
+                        "Keeps " + keeps.getDays() + " days by this kitchen's own figure; local rules decide."));
         lines.add(recipe.tested() == 0 ? "Not tested yet" : "Tested " + recipe.tested() + " times");
         lines.add("");
         lines.addAll(amounts(recipe));
@@ -137,9 +142,14 @@ public final class CardText {
         Map<String, Object> line = new LinkedHashMap<>();
         line.put("item", make.item());
         line.put("quantity", make.quantity().toString());
-        make.credit().ifPresent(credit -> line.put(
-                "credit",
-                Map.of("amount", credit.amount().toPlainString(), "per", credit.per().toString())));
+        make.credit()
+                .ifPresent(credit -> line.put(
+                        "credit",
+                        Map.of(
+                                "amount",
+                                credit.amount().toPlainString(),
+                                "per",
+                                credit.per().toString())));
         return line;
     }
 }

@@ -48,7 +48,8 @@ public final class ExactScaling implements Scaling {
             return new Scaled.Impossible("Scale to more than zero, such as 3 l.");
         }
         Make main = recipe.makes().get(0);
-        Conversion wanted = converter(recipe, main.item()).convert(amount, main.quantity().unit());
+        Conversion wanted =
+                converter(recipe, main.item()).convert(amount, main.quantity().unit());
         if (wanted instanceof Conversion.Converted found) {
             return scaled(recipe, found.quantity().dividedBy(main.quantity()));
         }
@@ -86,7 +87,16 @@ public final class ExactScaling implements Scaling {
                 .map(make -> new Make(make.item(), make.quantity().times(factor), make.credit()))
                 .toList();
         return new Recipe(
-                recipe.id(), recipe.name(), recipe.kind(), uses, makes, recipe.portion(), recipe.keeps(),
-                recipe.tested(), recipe.steps(), recipe.menu(), recipe.notes());
+                recipe.id(),
+                recipe.name(),
+                recipe.kind(),
+                uses,
+                makes,
+                recipe.portion(),
+                recipe.keeps(),
+                recipe.tested(),
+                recipe.steps(),
+                recipe.menu(),
+                recipe.notes());
     }
 }

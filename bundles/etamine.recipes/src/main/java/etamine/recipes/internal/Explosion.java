@@ -58,7 +58,8 @@ final class Explosion {
         Ratio most = Ratio.ZERO;
         for (Make make : recipe.makes()) {
             Quantity need = needs.get(make.item());
-            if (need != null && graph.maker(make.item()).filter(maker -> maker == recipe).isPresent()) {
+            if (need != null
+                    && graph.maker(make.item()).filter(maker -> maker == recipe).isPresent()) {
                 most = most.max(batchesFor(make, need));
             }
         }
@@ -81,7 +82,8 @@ final class Explosion {
 
     private void take(Recipe recipe, int line, Ratio times) {
         Use use = recipe.uses().get(line);
-        String place = recipe.name() + ", line " + (line + 1) + " (" + use.quantity() + " " + items.name(use.item()) + ")";
+        String place =
+                recipe.name() + ", line " + (line + 1) + " (" + use.quantity() + " " + items.name(use.item()) + ")";
         asPurchased(use, recipe, place)
                 .flatMap(each -> inOwnUnit(use.item(), each, place, where(recipe)))
                 .map(each -> each.times(times))
@@ -91,8 +93,11 @@ final class Explosion {
     private void need(Recipe recipe, String item, Quantity need, String place) {
         Quantity before = needs.get(item);
         if (before != null && !before.unit().isLike(need.unit())) {
-            problems.add(Problem.error("missing-equivalence", where(recipe), place
-                    + ": it is also used in " + before.unit() + "; put it on the ingredient list with a measure."));
+            problems.add(Problem.error(
+                    "missing-equivalence",
+                    where(recipe),
+                    place + ": it is also used in " + before.unit()
+                            + "; put it on the ingredient list with a measure."));
             return;
         }
         needs.merge(item, need, Quantity::plus);
@@ -107,8 +112,12 @@ final class Explosion {
             return unlisted(use, recipe, place);
         }
         if (use.as().filter(as -> item.get().preparation(as).isEmpty()).isPresent()) {
-            problems.add(Problem.warning("unknown-preparation", where(recipe), place + ": "
-                    + RecipeRules.unknownPreparation(item.get(), use.as().get()) + " It is taken untrimmed."));
+            problems.add(Problem.warning(
+                    "unknown-preparation",
+                    where(recipe),
+                    place + ": "
+                            + RecipeRules.unknownPreparation(
+                                    item.get(), use.as().get()) + " It is taken untrimmed."));
         }
         return converted(use.asPurchased(item.get()), place, where(recipe));
     }
@@ -116,13 +125,19 @@ final class Explosion {
     /** Without an ingredient list a line can only be taken as it is written; with one, it names nothing. */
     private Optional<Quantity> unlisted(Use use, Recipe recipe, String place) {
         if (items.complete()) {
-            problems.add(Problem.error("unknown-item", where(recipe), place + ": there is no item “" + use.item()
-                    + "”; add it to the ingredients or write the recipe that makes it."));
+            problems.add(Problem.error(
+                    "unknown-item",
+                    where(recipe),
+                    place + ": there is no item “" + use.item()
+                            + "”; add it to the ingredients or write the recipe that makes it."));
             return Optional.empty();
         }
         if (use.as().isPresent()) {
-            problems.add(Problem.warning("unknown-preparation", where(recipe), place
-                    + ": without an ingredient list the yield of “" + use.as().get() + "” is not known."));
+            problems.add(Problem.warning(
+                    "unknown-preparation",
+                    where(recipe),
+                    place + ": without an ingredient list the yield of “"
+                            + use.as().get() + "” is not known."));
         }
         return Optional.of(use.quantity());
     }
@@ -138,7 +153,9 @@ final class Explosion {
     /** Made things are reckoned in the dimension they are made in, all others in the one they are counted in. */
     private Optional<Quantity> inOwnUnit(String item, Quantity quantity, String place, String where) {
         Unit own = graph.maker(item)
-                .flatMap(maker -> maker.makes().stream().filter(make -> make.item().equals(item)).findFirst())
+                .flatMap(maker -> maker.makes().stream()
+                        .filter(make -> make.item().equals(item))
+                        .findFirst())
                 .map(make -> make.quantity().unit())
                 .or(() -> items.find(item).map(Item::countIn))
                 .orElse(quantity.unit());

@@ -42,6 +42,7 @@ public final class MadeItems implements ItemSource {
     private static boolean sameAllergens(Map<String, Item> then, Map<String, Item> now) {
         return then.keySet().equals(now.keySet())
                 && now.values().stream()
-                        .allMatch(item -> item.allergens().equals(then.get(item.id()).allergens()));
+                        .allMatch(item ->
+                                item.allergens().equals(then.get(item.id()).allergens()));
     }
 }

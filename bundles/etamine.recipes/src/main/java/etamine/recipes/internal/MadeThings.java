@@ -115,8 +115,17 @@ final class MadeThings {
 
     private static Item withAllergens(Item item, Allergens allergens) {
         return new Item(
-                item.id(), item.name(), item.group(), item.made(), item.storage(), item.keeps(), item.countIn(),
-                item.measures(), item.preparations(), allergens, item.writtenPrice());
+                item.id(),
+                item.name(),
+                item.group(),
+                item.made(),
+                item.storage(),
+                item.keeps(),
+                item.countIn(),
+                item.measures(),
+                item.preparations(),
+                allergens,
+                item.writtenPrice());
     }
 
     private static String heading(Kind kind) {

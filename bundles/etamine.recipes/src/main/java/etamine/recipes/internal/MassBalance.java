@@ -24,7 +24,9 @@ final class MassBalance {
     static Optional<String> doubt(Recipe recipe, ItemView items) {
         Optional<Quantity> in = in(recipe, items);
         Optional<Quantity> out = out(recipe, items);
-        if (in.isEmpty() || out.isEmpty() || recipe.uses().isEmpty()
+        if (in.isEmpty()
+                || out.isEmpty()
+                || recipe.uses().isEmpty()
                 || out.get().compareTo(in.get().times(SLACK)) <= 0) {
             return Optional.empty();
         }
@@ -46,7 +48,8 @@ final class MassBalance {
 
     /** What a line brings in after trimming. */
     private static Optional<Quantity> trimmed(Use use, Item item) {
-        Ratio yield = use.as().flatMap(item::preparation).map(Preparation::yield).orElse(Ratio.ONE);
+        Ratio yield =
+                use.as().flatMap(item::preparation).map(Preparation::yield).orElse(Ratio.ONE);
         return use.asPurchased(item) instanceof Conversion.Converted bought
                 ? weight(item, bought.quantity()).map(weight -> weight.times(yield))
                 : Optional.empty();

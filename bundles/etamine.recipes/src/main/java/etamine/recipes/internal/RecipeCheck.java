@@ -27,10 +27,11 @@ public final class RecipeCheck implements BookCheck {
     @Override
     public List<Problem> check() {
         List<Problem> problems = new ArrayList<>();
-        shelf.unreadable().forEach((id, reason) -> problems.add(Problem.error(
-                "unreadable",
-                RecipeShelf.NAME + "/" + id,
-                "The recipe “" + id + "” cannot be read (" + reason + "); load a corrected entry of it.")));
+        shelf.unreadable()
+                .forEach((id, reason) -> problems.add(Problem.error(
+                        "unreadable",
+                        RecipeShelf.NAME + "/" + id,
+                        "The recipe “" + id + "” cannot be read (" + reason + "); load a corrected entry of it.")));
         RecipeGraph graph = shelf.graph();
         ItemView items = ItemView.of(known, made);
         for (Recipe recipe : graph.recipes().values()) {

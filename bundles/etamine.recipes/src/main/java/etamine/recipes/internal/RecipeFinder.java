@@ -31,8 +31,8 @@ public final class RecipeFinder implements Finder {
                 .sorted(Comparator.comparingInt(Hit::rank).thenComparing(hit -> hit.recipe.name()))
                 .limit(atMost)
                 .map(Hit::recipe)
-                .map(recipe -> new Found(
-                        new Subject("recipe", recipe.id()), recipe.name(), RecipeForm.word(recipe.kind())))
+                .map(recipe ->
+                        new Found(new Subject("recipe", recipe.id()), recipe.name(), RecipeForm.word(recipe.kind())))
                 .toList();
     }
 }

@@ -104,9 +104,10 @@ final class RecipeForm implements Codec<Recipe> {
             ObjectNode line = list.addObject()
                     .put("item", make.item())
                     .put("quantity", make.quantity().toString());
-            make.credit().ifPresent(credit -> line.putObject("credit")
-                    .put("amount", credit.amount().toPlainString())
-                    .put("per", credit.per().toString()));
+            make.credit()
+                    .ifPresent(credit -> line.putObject("credit")
+                            .put("amount", credit.amount().toPlainString())
+                            .put("per", credit.per().toString()));
         }
         return list;
     }

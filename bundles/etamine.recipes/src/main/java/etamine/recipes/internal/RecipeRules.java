@@ -57,12 +57,15 @@ final class RecipeRules {
     static String unknownPreparation(Item item, String as) {
         String known = item.preparations().stream().map(Preparation::name).collect(Collectors.joining("; "));
         return item.name() + " has no preparation “" + as + "”; "
-                + (known.isEmpty() ? "add it to the ingredient with its yield." : "add it, or use one of: " + known + ".");
+                + (known.isEmpty()
+                        ? "add it to the ingredient with its yield."
+                        : "add it, or use one of: " + known + ".");
     }
 
     private void whole() {
         if (!recipe.id().matches("[\\p{L}\\p{N}][\\p{L}\\p{N}._-]{0,79}")) {
-            senseless("bad-id", "/id", "Give it an identifier of letters, digits, dots or hyphens, such as fowl-stock.");
+            senseless(
+                    "bad-id", "/id", "Give it an identifier of letters, digits, dots or hyphens, such as fowl-stock.");
         }
         if (recipe.name().isBlank()) {
             senseless("no-name", "/name", "Give the recipe a name.");
@@ -70,10 +73,14 @@ final class RecipeRules {
         if (recipe.makes().isEmpty()) {
             senseless("makes-nothing", "/makes", "Say what it makes and how much, such as 380 g.");
         }
-        recipe.portion().filter(portion -> portion.signum() <= 0).ifPresent(portion ->
-                senseless("not-positive", "/portion", "A portion must be more than zero, not " + portion + "."));
-        recipe.menu().filter(menu -> menu.price().signum() < 0).ifPresent(menu ->
-                senseless("negative-price", "/menuPrice", "Write a menu price that is not less than zero."));
+        recipe.portion()
+                .filter(portion -> portion.signum() <= 0)
+                .ifPresent(portion -> senseless(
+                        "not-positive", "/portion", "A portion must be more than zero, not " + portion + "."));
+        recipe.menu()
+                .filter(menu -> menu.price().signum() < 0)
+                .ifPresent(menu ->
+                        senseless("negative-price", "/menuPrice", "Write a menu price that is not less than zero."));
         if (recipe.tested() < 0) {
             senseless("not-positive", "/tested", "Write how often it was tested, 0 or more.");
         }
@@ -86,14 +93,20 @@ final class RecipeRules {
         }
         if (items.find(use.item()).isEmpty()) {
             if (items.complete()) {
-                incomplete("unknown-item", pointer + "/item", "There is no item “" + use.item()
-                        + "”; add it to the ingredients or write the recipe that makes it.");
+                incomplete(
+                        "unknown-item",
+                        pointer + "/item",
+                        "There is no item “" + use.item()
+                                + "”; add it to the ingredients or write the recipe that makes it.");
             }
             return;
         }
         Item item = items.find(use.item()).get();
         if (use.as().filter(as -> item.preparation(as).isEmpty()).isPresent()) {
-            incomplete("unknown-preparation", pointer + "/as", unknownPreparation(item, use.as().get()));
+            incomplete(
+                    "unknown-preparation",
+                    pointer + "/as",
+                    unknownPreparation(item, use.as().get()));
         } else if (use.asPurchased(item) instanceof Conversion.Missing missing) {
             incomplete("missing-equivalence", pointer + "/quantity", line(use) + ": " + missing.text());
         }
@@ -101,13 +114,16 @@ final class RecipeRules {
 
     private void makes() {
         Set<String> seen = new HashSet<>();
-        long sharing = recipe.makes().stream().filter(make -> make.credit().isEmpty()).count();
+        long sharing =
+                recipe.makes().stream().filter(make -> make.credit().isEmpty()).count();
         for (int i = 0; i < recipe.makes().size(); i++) {
             Make make = recipe.makes().get(i);
             String pointer = pointers.makes().get(i);
             if (!seen.add(make.item())) {
-                senseless("made-twice", pointer + "/item", "It makes " + items.name(make.item())
-                        + " twice; put both amounts in one line.");
+                senseless(
+                        "made-twice",
+                        pointer + "/item",
+                        "It makes " + items.name(make.item()) + " twice; put both amounts in one line.");
             } else if (make.quantity().signum() <= 0) {
                 senseless("not-positive", pointer + "/quantity", items.name(make.item()) + ": write more than zero.");
             } else {
@@ -115,7 +131,10 @@ final class RecipeRules {
             }
         }
         if (!recipe.makes().isEmpty() && sharing == 0) {
-            add("all-credited", Finding.Grade.DOUBTFUL, "/makes",
+            add(
+                    "all-credited",
+                    Finding.Grade.DOUBTFUL,
+                    "/makes",
                     "Everything it makes is credited, so nothing takes the rest of its cost; leave one credit out.");
         }
         recipe.makes().stream().findFirst().ifPresent(this::portion);
@@ -136,7 +155,8 @@ final class RecipeRules {
     }
 
     private void portion(Make main) {
-        recipe.portion().ifPresent(portion -> reach(main, portion, main.quantity().unit(), "/portion"));
+        recipe.portion()
+                .ifPresent(portion -> reach(main, portion, main.quantity().unit(), "/portion"));
     }
 
     private void reach(Make make, Quantity from, Unit to, String pointer) {

@@ -46,7 +46,11 @@ public final class RecipesVerb implements Verb {
                         recipe.id(),
                         recipe.name(),
                         RecipeForm.word(recipe.kind()),
-                        recipe.makes().stream().findFirst().map(Make::quantity).map(cards::quantity).orElse(""),
+                        recipe.makes().stream()
+                                .findFirst()
+                                .map(Make::quantity)
+                                .map(cards::quantity)
+                                .orElse(""),
                         recipe.portion().map(cards::quantity).orElse(""),
                         Integer.toString(recipe.uses().size()));
             }

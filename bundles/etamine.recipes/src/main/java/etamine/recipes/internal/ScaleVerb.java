@@ -77,7 +77,10 @@ public final class ScaleVerb implements Verb {
         json.put("batches", batch.batches());
         json.put("remarks", batch.remarks());
         List<String> lines = new ArrayList<>();
-        String factor = batch.factor().toDecimal(5, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+        String factor = batch.factor()
+                .toDecimal(5, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
         lines.add(batch.recipe().name() + ", multiplied by " + factor + "; " + batch.batches()
                 + (batch.batches() == 1 ? " batch" : " batches") + " if made whole");
         lines.add("");

@@ -133,20 +133,37 @@ public final class ShelvedRecipes implements RecipeBook {
                 .toList();
         return save(
                 new Recipe(
-                        fresh, name, original.kind(), original.uses(), makes, original.portion(), original.keeps(), 0,
-                        original.steps(), original.menu(), original.notes()),
+                        fresh,
+                        name,
+                        original.kind(),
+                        original.uses(),
+                        makes,
+                        original.portion(),
+                        original.keeps(),
+                        0,
+                        original.steps(),
+                        original.menu(),
+                        original.notes()),
                 0);
     }
 
     @Override
     public Recipe start(String name, Kind kind) {
         String id = freshId(name);
-        Quantity gives = kind == Kind.PLATE || kind == Kind.DRINK
-                ? Quantity.of(1, Unit.PORTION)
-                : Quantity.of(1, Unit.KG);
+        Quantity gives =
+                kind == Kind.PLATE || kind == Kind.DRINK ? Quantity.of(1, Unit.PORTION) : Quantity.of(1, Unit.KG);
         return new Recipe(
-                id, name, kind, List.of(), List.of(new Make(id, gives, Optional.empty())), Optional.empty(),
-                Optional.empty(), 0, List.of(), Optional.empty(), "");
+                id,
+                name,
+                kind,
+                List.of(),
+                List.of(new Make(id, gives, Optional.empty())),
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                List.of(),
+                Optional.empty(),
+                "");
     }
 
     private Optional<Recipe> find(String id) {
@@ -167,7 +184,11 @@ public final class ShelvedRecipes implements RecipeBook {
         String base = plain.isEmpty() ? "recipe" : plain.substring(0, Math.min(60, plain.length()));
         ItemView items = ItemView.of(known, made);
         String id = base;
-        for (int i = 2; find(id).isPresent() || shelf.unreadable().containsKey(id) || items.find(id).isPresent(); i++) {
+        for (int i = 2;
+                find(id).isPresent()
+                        || shelf.unreadable().containsKey(id)
+                        || items.find(id).isPresent();
+                i++) {
             id = base + "-" + i;
         }
         return id;

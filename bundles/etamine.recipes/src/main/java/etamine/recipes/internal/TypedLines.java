@@ -73,8 +73,8 @@ public final class TypedLines implements UseLines {
             if (quantity.signum() <= 0) {
                 return new Reading.Unclear("Write more than zero of " + item.name() + ".");
             }
-            return new Reading.Clear(new Use(
-                    item.id(), quantity, as, basis.orElse(as.isPresent() ? Basis.EP : Basis.AP)));
+            return new Reading.Clear(
+                    new Use(item.id(), quantity, as, basis.orElse(as.isPresent() ? Basis.EP : Basis.AP)));
         } catch (MeasureException unreadable) {
             return new Reading.Unclear(unreadable.getMessage());
         }
@@ -109,8 +109,9 @@ public final class TypedLines implements UseLines {
         Optional<Item> item = names().find(use.item());
         StringBuilder line = new StringBuilder(QuantityText.formatExact(use.quantity()))
                 .append(' ')
-                .append(item.filter(known -> names().at(known.name()).filter(named ->
-                                named.item().id().equals(use.item())).isPresent())
+                .append(item.filter(known -> names().at(known.name())
+                                .filter(named -> named.item().id().equals(use.item()))
+                                .isPresent())
                         .map(Item::name)
                         .orElse(use.item()));
         use.as().ifPresent(as -> line.append(", ").append(as));

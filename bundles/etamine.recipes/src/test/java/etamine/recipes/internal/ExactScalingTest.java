@@ -33,8 +33,7 @@ class ExactScalingTest {
         range.load("""
                 {"id": "it", "name": "It", "kind": "component",
                  "uses": [{"item": "flour", "quantity": "1/3 cup"}, {"item": "flour", "quantity": "454 g"}],
-                 "makes": [{"item": "it", "quantity": "%s"}, {"item": "trim", "quantity": "7 g"}]%s}"""
-                .formatted(makes, portion.isEmpty() ? "" : ", \"portion\": \"" + portion + "\""));
+                 "makes": [{"item": "it", "quantity": "%s"}, {"item": "trim", "quantity": "7 g"}]%s}""".formatted(makes, portion.isEmpty() ? "" : ", \"portion\": \"" + portion + "\""));
     }
 
     // Recipe conversion factor = new yield / old yield. BCcampus method, 75 to 300 and 30 to 90 biscuits (secondary);
@@ -89,7 +88,8 @@ class ExactScalingTest {
         recipe("380 g", "70 g");
 
         // 12 portions of 70 g are 840 g, 840 / 380 = 42/19
-        assertThat(scaled(range.scaling.to("it", Quantity.parse("12 portion"))).factor()).isEqualTo(Ratio.of(42, 19));
+        assertThat(scaled(range.scaling.to("it", Quantity.parse("12 portion"))).factor())
+                .isEqualTo(Ratio.of(42, 19));
         assertThat(scaled(range.scaling.forCovers("it", Ratio.of(12))).factor()).isEqualTo(Ratio.of(42, 19));
     }
 
@@ -100,7 +100,8 @@ class ExactScalingTest {
         assertThat(range.scaling.forCovers("it", Ratio.of(4)))
                 .isEqualTo(new Scaled.Impossible("It makes 380 g. Write the size of its portion."));
         assertThat(range.scaling.to("it", Quantity.parse("1 l")))
-                .isInstanceOfSatisfying(Scaled.Impossible.class, no -> assertThat(no.text()).contains("Add what 1"));
+                .isInstanceOfSatisfying(
+                        Scaled.Impossible.class, no -> assertThat(no.text()).contains("Add what 1"));
         assertThat(range.scaling.to("it", Quantity.parse("0 g"))).isInstanceOf(Scaled.Impossible.class);
         assertThat(range.scaling.to("other", Quantity.parse("1 g"))).isInstanceOf(Scaled.Impossible.class);
     }
@@ -109,9 +110,12 @@ class ExactScalingTest {
     void remarksOnWhatDoesNotFollowTheFactor() {
         recipe("1 kg", "");
 
-        assertThat(scaled(range.scaling.to("it", Quantity.parse("5 kg"))).remarks()).singleElement().asString()
+        assertThat(scaled(range.scaling.to("it", Quantity.parse("5 kg"))).remarks())
+                .singleElement()
+                .asString()
                 .contains("salt");
-        assertThat(scaled(range.scaling.to("it", Quantity.parse("1.2 kg"))).remarks()).isEmpty();
+        assertThat(scaled(range.scaling.to("it", Quantity.parse("1.2 kg"))).remarks())
+                .isEmpty();
     }
 
     private Report run(Map<String, String> options, String... arguments) throws VerbException {
@@ -126,7 +130,8 @@ class ExactScalingTest {
         Report report = run(Map.of("--to", "1,9 kg"), "it");
 
         assertThat(report.outcome()).isEqualTo(Outcome.DONE);
-        assertThat(report.json()).asString()
+        assertThat(report.json())
+                .asString()
                 .contains("factor=5, uses=[{item=flour, quantity=5/3 cup, basis=AP}")
                 .contains("makes=[{item=it, quantity=1900 g}")
                 .contains("batches=5");
@@ -140,8 +145,10 @@ class ExactScalingTest {
 
         assertThatThrownBy(() -> run(Map.of("--vessels", "12 x 130 ml"), "it")).hasMessageContaining("later version");
         assertThatThrownBy(() -> run(Map.of(), "it")).hasMessageContaining("--to");
-        assertThatThrownBy(() -> run(Map.of("--to", "much"), "it")).isInstanceOfSatisfying(
-                VerbException.class, wrong -> assertThat(wrong.outcome()).isEqualTo(Outcome.WRONG_CALL));
+        assertThatThrownBy(() -> run(Map.of("--to", "much"), "it"))
+                .isInstanceOfSatisfying(
+                        VerbException.class,
+                        wrong -> assertThat(wrong.outcome()).isEqualTo(Outcome.WRONG_CALL));
         assertThatThrownBy(() -> run(Map.of("--covers", "4"), "nothing")).hasMessageContaining("no recipe");
     }
 }

@@ -30,7 +30,9 @@ class MadeItemsTest {
         assertThat(breast.made()).isTrue();
         assertThat(breast.dimension()).isEqualTo(Dimension.MASS);
         assertThat(breast.keeps()).isPresent();
-        assertThat(breast.converter().convert(Quantity.parse("2 portion"), Dimension.MASS).orThrow())
+        assertThat(breast.converter()
+                        .convert(Quantity.parse("2 portion"), Dimension.MASS)
+                        .orThrow())
                 .isEqualTo(Quantity.parse("140 g"));
         assertThat(range.made.items().get("fowl-leg").name()).isEqualTo("Fowl leg");
         assertThat(range.made.items().get("fowl-leg").measures()).isEmpty();
@@ -46,7 +48,8 @@ class MadeItemsTest {
                 recipe("plate", line("sauce") + "," + line("nuts"), line("plate")));
 
         assertThat(range.made.items().get("sauce").allergens().contains()).containsExactly("milk");
-        assertThat(range.made.items().get("sauce").allergens().mayContain()).containsExactlyInAnyOrder("nuts", "celery");
+        assertThat(range.made.items().get("sauce").allergens().mayContain())
+                .containsExactlyInAnyOrder("nuts", "celery");
         assertThat(range.made.items().get("plate").allergens().contains()).containsExactlyInAnyOrder("milk", "nuts");
         assertThat(range.made.items().get("plate").allergens().mayContain()).containsExactly("celery");
         assertThat(range.made.items().get("plate").allergens().known()).isTrue();

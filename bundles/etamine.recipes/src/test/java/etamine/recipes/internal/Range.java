@@ -72,8 +72,17 @@ final class Range {
             own.add(measure(measure));
         }
         return put(new Item(
-                id, id, "", false, "", Optional.empty(), Unit.find(countIn).orElseThrow(), own, preparations,
-                Allergens.unknown(), Optional.empty()));
+                id,
+                id,
+                "",
+                false,
+                "",
+                Optional.empty(),
+                Unit.find(countIn).orElseThrow(),
+                own,
+                preparations,
+                Allergens.unknown(),
+                Optional.empty()));
     }
 
     Item item(String id, String countIn) {
@@ -84,8 +93,17 @@ final class Range {
     void allergens(String id, Set<String> contains, Set<String> mayContain, boolean known) {
         Item plain = item(id, "g");
         put(new Item(
-                id, id, "", false, "", Optional.empty(), plain.countIn(), List.of(), List.of(),
-                new Allergens(contains, mayContain, known), Optional.empty()));
+                id,
+                id,
+                "",
+                false,
+                "",
+                Optional.empty(),
+                plain.countIn(),
+                List.of(),
+                List.of(),
+                new Allergens(contains, mayContain, known),
+                Optional.empty()));
     }
 
     private Item put(Item item) {
@@ -101,7 +119,10 @@ final class Range {
     }
 
     static Preparation prepared(String name, String yield, String... measures) {
-        return new Preparation(name, Ratio.parse(yield), List.of(measures).stream().map(Range::measure).toList());
+        return new Preparation(
+                name,
+                Ratio.parse(yield),
+                List.of(measures).stream().map(Range::measure).toList());
     }
 
     static JsonNode json(String text) {

@@ -30,9 +30,18 @@ class RecipeGraphTest {
                 id,
                 id.substring(0, 1).toUpperCase(Locale.ROOT) + id.substring(1),
                 Kind.COMPONENT,
-                List.of(uses).stream().map(item -> new Use(item, KILO, Optional.empty(), Basis.AP)).toList(),
-                List.of(makes.split(" ")).stream().map(item -> new Make(item, KILO, Optional.empty())).toList(),
-                Optional.empty(), Optional.empty(), 0, List.of(), Optional.empty(), "");
+                List.of(uses).stream()
+                        .map(item -> new Use(item, KILO, Optional.empty(), Basis.AP))
+                        .toList(),
+                List.of(makes.split(" ")).stream()
+                        .map(item -> new Make(item, KILO, Optional.empty()))
+                        .toList(),
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                List.of(),
+                Optional.empty(),
+                "");
     }
 
     private static RecipeGraph graph(Recipe... recipes) {
@@ -43,8 +52,11 @@ class RecipeGraphTest {
 
     @Test
     void putsMakersBeforeUsers() {
-        RecipeGraph graph = graph(recipe("a-plate", "a-plate", "jus"), recipe("jus", "jus", "stock"),
-                recipe("stock", "stock", "bones"), recipe("z-breakdown", "breast bones", "fowl"));
+        RecipeGraph graph = graph(
+                recipe("a-plate", "a-plate", "jus"),
+                recipe("jus", "jus", "stock"),
+                recipe("stock", "stock", "bones"),
+                recipe("z-breakdown", "breast bones", "fowl"));
 
         assertThat(graph.inOrder()).extracting(Recipe::id).containsExactly("z-breakdown", "stock", "jus", "a-plate");
         assertThat(graph.loopThrough("jus")).isEmpty();
@@ -52,8 +64,8 @@ class RecipeGraphTest {
 
     @Test
     void namesTheWholeWayRoundALoop() {
-        RecipeGraph graph = graph(recipe("stock", "stock", "jus"), recipe("jus", "jus", "stock"),
-                recipe("plate", "plate", "jus"));
+        RecipeGraph graph =
+                graph(recipe("stock", "stock", "jus"), recipe("jus", "jus", "stock"), recipe("plate", "plate", "jus"));
 
         assertThat(graph.loopThrough("stock").map(RecipeRules::loopText).orElse(""))
                 .contains("Stock -> Jus -> Stock");
@@ -63,7 +75,10 @@ class RecipeGraphTest {
 
     @Test
     void seesARecipeThatUsesWhatItMakes() {
-        assertThat(graph(recipe("leaven", "leaven", "leaven")).loopThrough("leaven").map(RecipeRules::loopText).orElse(""))
+        assertThat(graph(recipe("leaven", "leaven", "leaven"))
+                        .loopThrough("leaven")
+                        .map(RecipeRules::loopText)
+                        .orElse(""))
                 .contains("Leaven -> Leaven");
     }
 
@@ -100,7 +115,8 @@ class RecipeGraphTest {
             documents.forEach((id, json) -> transaction.save("recipes", id, Document.ANY, json));
             return 0;
         });
-        long fastest = IntStream.range(0, 4).mapToLong(run -> loadingTime(book)).min().orElseThrow();
+        long fastest =
+                IntStream.range(0, 4).mapToLong(run -> loadingTime(book)).min().orElseThrow();
 
         // processor time of the thread, since a busy machine says nothing about the program
         assertThat(Duration.ofNanos(fastest)).isLessThan(Duration.ofSeconds(1));

@@ -92,7 +92,10 @@ class RecipeSectionTest {
     void namesWhatCannotBeReckoned() {
         assertThat(range.troubles(
                         recipe("a", line("turnip", "1 kg"), line("a", "1 kg")),
-                        recipe("b", "{\"item\": \"celeriac\", \"quantity\": \"1 kg\", \"as\": \"grated\"}", line("b", "1 kg")),
+                        recipe(
+                                "b",
+                                "{\"item\": \"celeriac\", \"quantity\": \"1 kg\", \"as\": \"grated\"}",
+                                line("b", "1 kg")),
                         recipe("c", line("cream", "300 g"), line("c", "1 kg")),
                         recipe("d", line("a", "2 portion"), line("d", "1 kg"))))
                 .satisfiesExactly(
@@ -123,8 +126,7 @@ class RecipeSectionTest {
 
     @Test
     void pointsAtTheRightLineAfterOneThatCannotBeRead() {
-        assertThat(range.troubles(
-                        recipe("a", line("cream", "much") + "," + line("turnip", "1 kg"), line("a", "1 kg"))))
+        assertThat(range.troubles(recipe("a", line("cream", "much") + "," + line("turnip", "1 kg"), line("a", "1 kg"))))
                 .anySatisfy(trouble -> assertThat(trouble).startsWith("/0/uses/1/item There is no item “turnip”"));
     }
 
@@ -141,10 +143,12 @@ class RecipeSectionTest {
 
     @Test
     void letsAFileMendALoopByReplacingARecipeOfTheBook() {
-        range.load(recipe("jus", line("stock", "1 l"), line("jus", "1 l")),
+        range.load(
+                recipe("jus", line("stock", "1 l"), line("jus", "1 l")),
                 recipe("stock", line("jus", "1 l"), line("stock", "1 l")));
 
-        assertThat(range.troubles(recipe("stock", line("cream", "1 l"), line("stock", "1 l")))).isEmpty();
+        assertThat(range.troubles(recipe("stock", line("cream", "1 l"), line("stock", "1 l"))))
+                .isEmpty();
     }
 
     @Test

@@ -43,7 +43,10 @@ class RequirementTest {
     private void kitchen() {
         range.item("guinea-fowl", "kg");
         range.item("cream", "l");
-        range.item("celeriac", "kg", List.of(Range.prepared("peeled, large dice", "0.74", "1 cup = 156 g")),
+        range.item(
+                "celeriac",
+                "kg",
+                List.of(Range.prepared("peeled, large dice", "0.74", "1 cup = 156 g")),
                 "1 ea = 750 g");
         range.load(BREAKDOWN, PUREE, PLATE, STOCK);
     }
@@ -126,8 +129,7 @@ class RequirementTest {
         assertThat(need.problems()).singleElement().satisfies(problem -> {
             assertThat(problem.code()).isEqualTo("missing-equivalence");
             assertThat(problem.where()).isEqualTo("recipes/celeriac-puree");
-            assertThat(problem.text())
-                    .startsWith("Celeriac purée, line 1 (2 cup celeriac): Add what 1 cup weighs");
+            assertThat(problem.text()).startsWith("Celeriac purée, line 1 (2 cup celeriac): Add what 1 cup weighs");
         });
     }
 
@@ -139,7 +141,9 @@ class RequirementTest {
         assertThat(require("celeriac-puree", "380 g").problems())
                 .extracting(Problem::code)
                 .containsExactly("unknown-item");
-        assertThat(require("nothing", "1 kg").problems()).extracting(Problem::code).containsExactly("unknown-item");
+        assertThat(require("nothing", "1 kg").problems())
+                .extracting(Problem::code)
+                .containsExactly("unknown-item");
     }
 
     @Test
@@ -157,11 +161,9 @@ class RequirementTest {
     @Test
     void endsOnALoopAndSaysSo() {
         range.item("water", "l");
-        range.load(
-                """
+        range.load("""
                 {"id": "stock", "name": "Stock", "kind": "component", "uses": [{"item": "jus", "quantity": "1 l"}],
-                 "makes": [{"item": "stock", "quantity": "2 l"}]}""",
-                """
+                 "makes": [{"item": "stock", "quantity": "2 l"}]}""", """
                 {"id": "jus", "name": "Jus", "kind": "component", "uses": [{"item": "stock", "quantity": "1 l"}],
                  "makes": [{"item": "jus", "quantity": "1 l"}]}""");
 
@@ -196,12 +198,14 @@ class RequirementTest {
         Quantity portions = Quantity.parse("170 g").times(Ratio.of(85));
         assertThat(portions).isEqualTo(Quantity.parse("14450 g"));
         Use steaks = new Use("striploin", portions, Optional.of("trimmed"), Basis.EP);
-        assertThat(rounded(steaks.asPurchased(striploin).orThrow().in(Unit.KG), 2)).isEqualTo("16.33 kg");
+        assertThat(rounded(steaks.asPurchased(striploin).orThrow().in(Unit.KG), 2))
+                .isEqualTo("16.33 kg");
 
         // A culinary-arithmetic exercise: 20 lb EP cabbage / 0.79 = 25.3 lb AP (secondary)
         Item cabbage = range.item("cabbage", "lb", List.of(Range.prepared("cored", "0.79")));
         Use shredded = new Use("cabbage", Quantity.parse("20 lb"), Optional.of("cored"), Basis.EP);
-        assertThat(rounded(shredded.asPurchased(cabbage).orThrow().in(Unit.LB), 1)).isEqualTo("25.3 lb");
+        assertThat(rounded(shredded.asPurchased(cabbage).orThrow().in(Unit.LB), 1))
+                .isEqualTo("25.3 lb");
     }
 
     @Test

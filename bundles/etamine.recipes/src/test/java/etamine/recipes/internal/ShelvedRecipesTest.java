@@ -19,8 +19,17 @@ class ShelvedRecipesTest {
 
     private static Recipe with(Recipe recipe, Use... uses) {
         return new Recipe(
-                recipe.id(), recipe.name(), recipe.kind(), List.of(uses), recipe.makes(), recipe.portion(),
-                recipe.keeps(), recipe.tested(), recipe.steps(), recipe.menu(), recipe.notes());
+                recipe.id(),
+                recipe.name(),
+                recipe.kind(),
+                List.of(uses),
+                recipe.makes(),
+                recipe.portion(),
+                recipe.keeps(),
+                recipe.tested(),
+                recipe.steps(),
+                recipe.menu(),
+                recipe.notes());
     }
 
     private static Use use(String item, String quantity) {
@@ -58,9 +67,11 @@ class ShelvedRecipesTest {
         long before = range.book.revision();
 
         assertThat(range.writing.save(with(range.recipe("stock"), use("jus", "1 kg")), 1))
-                .isInstanceOfSatisfying(Change.Refused.class, refused -> assertThat(refused.problems())
-                        .extracting(Problem::text)
-                        .anySatisfy(text -> assertThat(text).contains("Stock -> Jus -> Stock")));
+                .isInstanceOfSatisfying(
+                        Change.Refused.class,
+                        refused -> assertThat(refused.problems())
+                                .extracting(Problem::text)
+                                .anySatisfy(text -> assertThat(text).contains("Stock -> Jus -> Stock")));
         assertThat(range.book.revision()).isEqualTo(before);
         assertThat(range.recipe("jus")).isEqualTo(jus);
     }
@@ -71,9 +82,11 @@ class ShelvedRecipesTest {
         added("Jus", Kind.COMPONENT, use("stock", "1 kg"));
 
         assertThat(range.writing.remove("stock"))
-                .isInstanceOfSatisfying(Change.Refused.class, refused -> assertThat(refused.problems())
-                        .extracting(Problem::text)
-                        .containsExactly("What Stock makes is used in Jus. Take it out of there first."));
+                .isInstanceOfSatisfying(
+                        Change.Refused.class,
+                        refused -> assertThat(refused.problems())
+                                .extracting(Problem::text)
+                                .containsExactly("What Stock makes is used in Jus. Take it out of there first."));
         assertThat(range.writing.remove("jus")).isEqualTo(new Change.Done("jus", 0));
         assertThat(range.writing.remove("stock")).isEqualTo(new Change.Done("stock", 0));
     }
@@ -83,8 +96,7 @@ class ShelvedRecipesTest {
         range.item("cream", "l");
         Recipe soup = added("Soup", Kind.COMPONENT, use("cream", "1 l"));
 
-        assertThat(range.writing.copy("soup", "Soup for banquets"))
-                .isEqualTo(new Change.Done("soup-for-banquets", 1));
+        assertThat(range.writing.copy("soup", "Soup for banquets")).isEqualTo(new Change.Done("soup-for-banquets", 1));
         Recipe copy = range.recipe("soup-for-banquets");
         assertThat(copy.uses()).isEqualTo(soup.uses());
         assertThat(copy.makes().get(0).item()).isEqualTo("soup-for-banquets");
@@ -101,7 +113,8 @@ class ShelvedRecipesTest {
             assertThat(problem.text()).contains("makes 1 kg out of 400 g").contains("water");
         });
         range.item("water", "kg");
-        assertThat(range.writing.problems(with(rice, use("rice", "400 g"), use("water", "600 g")))).isEmpty();
+        assertThat(range.writing.problems(with(rice, use("rice", "400 g"), use("water", "600 g"))))
+                .isEmpty();
     }
 
     @Test

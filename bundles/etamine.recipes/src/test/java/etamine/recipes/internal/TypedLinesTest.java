@@ -16,8 +16,12 @@ class TypedLinesTest {
 
     @BeforeEach
     void list() {
-        range.item("celeriac", "kg", List.of(
-                Range.prepared("peeled, large dice", "0.74", "1 cup = 156 g"), Range.prepared("peeled", "0.8")));
+        range.item(
+                "celeriac",
+                "kg",
+                List.of(
+                        Range.prepared("peeled, large dice", "0.74", "1 cup = 156 g"),
+                        Range.prepared("peeled", "0.8")));
         range.item("butter", "kg");
         range.item("onion", "kg", List.of(), "1 ea = 150 g");
         range.item("parsley", "kg", List.of(), "1 bunch = 60 g");
@@ -54,10 +58,14 @@ class TypedLinesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "2 cup celeriac, peeled, large dice", "1 kg celeriac, peeled AP", "250 g butter", "1 kg butter EP",
-        "1 kg Guinea fowl, broken down"
-    })
+    @ValueSource(
+            strings = {
+                "2 cup celeriac, peeled, large dice",
+                "1 kg celeriac, peeled AP",
+                "250 g butter",
+                "1 kg butter EP",
+                "1 kg Guinea fowl, broken down"
+            })
     void readsBackWhatItWrites(String text) {
         Use use = clear(text);
 
@@ -75,8 +83,10 @@ class TypedLinesTest {
             much butter                   | much
             """)
     void saysWhatIsUnclear(String text, String part) {
-        assertThat(range.lines.read(text)).isInstanceOfSatisfying(
-                Reading.Unclear.class, unclear -> assertThat(unclear.text()).contains(part));
+        assertThat(range.lines.read(text))
+                .isInstanceOfSatisfying(
+                        Reading.Unclear.class,
+                        unclear -> assertThat(unclear.text()).contains(part));
     }
 
     @Test

@@ -78,8 +78,11 @@ final class FieldText {
             throw new MeasureException("Write how many days it keeps, such as 10.");
         }
         Period days = Period.ofDays(Integer.parseInt(text.replaceAll("[^0-9]", "")));
-        return ingredient -> ingredient.withKeeps(
-                ingredient.item().keeps().filter(kept -> days(kept).equals(days(days))).or(() -> Optional.of(days)));
+        return ingredient -> ingredient.withKeeps(ingredient
+                .item()
+                .keeps()
+                .filter(kept -> days(kept).equals(days(days)))
+                .or(() -> Optional.of(days)));
     }
 
     private static String days(Period period) {
@@ -90,8 +93,8 @@ final class FieldText {
     private static UnaryOperator<Ingredient> countIn(String text) {
         Unit unit = QuantityText.parse("1 " + text).unit();
         if (unit.system() == Unit.System.OWN) {
-            throw new MeasureException("Count it in g, kg, ml, l, ea or another common unit; “" + text
-                    + "” can be a measure below.");
+            throw new MeasureException(
+                    "Count it in g, kg, ml, l, ea or another common unit; “" + text + "” can be a measure below.");
         }
         return ingredient -> ingredient.withCountIn(unit);
     }
@@ -141,6 +144,8 @@ final class FieldText {
 
     static UnaryOperator<Ingredient> known(boolean known) {
         return ingredient -> ingredient.withAllergens(new Allergens(
-                ingredient.item().allergens().contains(), ingredient.item().allergens().mayContain(), known));
+                ingredient.item().allergens().contains(),
+                ingredient.item().allergens().mayContain(),
+                known));
     }
 }

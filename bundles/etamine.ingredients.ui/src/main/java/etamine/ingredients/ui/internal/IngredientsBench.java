@@ -54,11 +54,8 @@ final class IngredientsBench implements Bench {
 
     private void selected() {
         Optional<Ingredient> ingredient = list.selected().flatMap(row -> model.find(row.id()));
-        ingredient.ifPresentOrElse(
-                found -> pane.show(found, model.problems(found.id())), pane::empty);
-        ingredient
-                .flatMap(found -> model.explain(found.id()))
-                .ifPresentOrElse(frame::explain, frame::explainNothing);
+        ingredient.ifPresentOrElse(found -> pane.show(found, model.problems(found.id())), pane::empty);
+        ingredient.flatMap(found -> model.explain(found.id())).ifPresentOrElse(frame::explain, frame::explainNothing);
         frame.actionsChanged();
     }
 
@@ -99,8 +96,8 @@ final class IngredientsBench implements Bench {
     }
 
     private void remove() {
-        list.selected().ifPresent(row -> frame.work("Removing " + row.name(), progress -> model.remove(row.id()),
-                change -> {
+        list.selected()
+                .ifPresent(row -> frame.work("Removing " + row.name(), progress -> model.remove(row.id()), change -> {
                     if (change instanceof Change.Done) {
                         frame.say(row.name() + " is removed; undo brings it back.");
                     }

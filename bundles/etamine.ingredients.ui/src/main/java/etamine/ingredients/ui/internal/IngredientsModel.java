@@ -88,8 +88,9 @@ final class IngredientsModel {
         BookException stale = null;
         for (int attempt = 0; attempt < TRIES; attempt++) {
             long revision = list.revision(id);
-            Ingredient now = list.find(id).orElseThrow(() -> new BookException(
-                    BookException.Reason.MISSING, "This ingredient has been removed meanwhile."));
+            Ingredient now = list.find(id)
+                    .orElseThrow(() -> new BookException(
+                            BookException.Reason.MISSING, "This ingredient has been removed meanwhile."));
             try {
                 return list.save(edit.apply(now), revision);
             } catch (BookException problem) {
@@ -110,8 +111,12 @@ final class IngredientsModel {
     private Explanation explain(Ingredient ingredient) {
         Item item = ingredient.item();
         List<Explanation> parts = new ArrayList<>();
-        costs.get().flatMap(known -> known.item(item.id())).ifPresent(cost -> parts.add(Explanation.leaf(
-                "Cost as purchased", price(cost.price(), item) + (cost.complete() ? "" : ", at least"), cost.source())));
+        costs.get()
+                .flatMap(known -> known.item(item.id()))
+                .ifPresent(cost -> parts.add(Explanation.leaf(
+                        "Cost as purchased",
+                        price(cost.price(), item) + (cost.complete() ? "" : ", at least"),
+                        cost.source())));
         for (Preparation preparation : item.preparations()) {
             String note = ingredient.yieldNotes().getOrDefault(preparation.name(), "written yield");
             parts.add(Explanation.leaf(

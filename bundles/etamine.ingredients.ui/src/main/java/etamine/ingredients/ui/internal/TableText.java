@@ -25,22 +25,21 @@ final class TableText {
 
     static List<List<String>> measures(Item item) {
         return item.measures().stream()
-                .map(measure -> List.of(
-                        QuantityText.formatExact(measure.of()), QuantityText.formatExact(measure.is())))
+                .map(measure -> List.of(QuantityText.formatExact(measure.of()), QuantityText.formatExact(measure.is())))
                 .toList();
     }
 
     /** Reads one row of measures; empty cells take the row away. */
     static Attempt measure(int row, List<String> cells) {
         if (isEmpty(cells)) {
-            return new Attempt.Edit(ingredient -> ingredient.withMeasures(without(ingredient.item().measures(), row)));
+            return new Attempt.Edit(ingredient ->
+                    ingredient.withMeasures(without(ingredient.item().measures(), row)));
         }
         if (cells.get(0).isEmpty() || cells.get(1).isEmpty()) {
             return new Attempt.Bad("Write both sides, such as 1 cup and 150 g.");
         }
         try {
-            Equivalence measure =
-                    new Equivalence(QuantityText.parse(cells.get(0)), QuantityText.parse(cells.get(1)));
+            Equivalence measure = new Equivalence(QuantityText.parse(cells.get(0)), QuantityText.parse(cells.get(1)));
             return new Attempt.Edit(
                     ingredient -> ingredient.withMeasures(with(ingredient.item().measures(), row, measure)));
         } catch (MeasureException unclear) {
@@ -61,8 +60,8 @@ final class TableText {
     /** Reads one row of preparations: name, yield in percent, measures, note; empty cells take the row away. */
     static Attempt preparation(int row, List<String> cells) {
         if (isEmpty(cells)) {
-            return new Attempt.Edit(ingredient -> replaced(
-                    ingredient, without(ingredient.item().preparations(), row), ingredient.yieldNotes()));
+            return new Attempt.Edit(ingredient ->
+                    replaced(ingredient, without(ingredient.item().preparations(), row), ingredient.yieldNotes()));
         }
         if (cells.get(0).isEmpty()) {
             return new Attempt.Bad("Name the preparation, such as peeled, large dice.");

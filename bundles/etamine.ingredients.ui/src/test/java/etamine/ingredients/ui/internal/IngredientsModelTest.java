@@ -74,8 +74,9 @@ class IngredientsModelTest {
             PRICE    | 2 / 0 kg | more than nothing
             """)
     void saysWhatToDoAboutWhatItCannotRead(Field field, String typed, String part) {
-        assertThat(FieldText.read(field, typed)).isInstanceOfSatisfying(
-                Attempt.Bad.class, bad -> assertThat(bad.sentence()).contains(part));
+        assertThat(FieldText.read(field, typed))
+                .isInstanceOfSatisfying(
+                        Attempt.Bad.class, bad -> assertThat(bad.sentence()).contains(part));
     }
 
     @Test
@@ -95,7 +96,8 @@ class IngredientsModelTest {
         save(TableText.measure(0, List.of("1 ea", "750 g")));
         save(TableText.measure(1, List.of("1 cup", "150 g")));
         save(TableText.measure(0, List.of("1 ea", "800 g")));
-        assertThat(TableText.measures(now().item())).containsExactly(List.of("1 ea", "800 g"), List.of("1 cup", "150 g"));
+        assertThat(TableText.measures(now().item()))
+                .containsExactly(List.of("1 ea", "800 g"), List.of("1 cup", "150 g"));
 
         save(TableText.measure(0, List.of("", "")));
 
@@ -123,8 +125,10 @@ class IngredientsModelTest {
 
     @Test
     void keepsAnExactYieldWhoseShownFormIsRounded() {
-        model.save("celeriac", ingredient -> ingredient.withPreparations(
-                List.of(new Preparation("trimmed", Ratio.of(46, 52), List.of())), java.util.Map.of()));
+        model.save(
+                "celeriac",
+                ingredient -> ingredient.withPreparations(
+                        List.of(new Preparation("trimmed", Ratio.of(46, 52), List.of())), java.util.Map.of()));
         assertThat(TableText.preparations(now()).get(0).get(1)).isEqualTo("88.4615");
 
         save(TableText.preparation(0, List.of("trimmed well", "88.4615", "", "")));
@@ -192,10 +196,14 @@ class IngredientsModelTest {
         Explanation story = model.explain("celeriac").orElseThrow();
 
         assertThat(story.title()).isEqualTo("Celeriac");
-        assertThat(story.parts()).extracting(Explanation::title).containsExactly("Yield, peeled", "Allergens", "Used in");
+        assertThat(story.parts())
+                .extracting(Explanation::title)
+                .containsExactly("Yield, peeled", "Allergens", "Used in");
         assertThat(story.parts().get(0).value()).isEqualTo("74 %");
         assertThat(story.parts().get(1).value()).isEqualTo("unknown");
-        assertThat(story.parts().get(1).source()).contains("Unknown is not absent").contains("local rules");
+        assertThat(story.parts().get(1).source())
+                .contains("Unknown is not absent")
+                .contains("local rules");
         assertThat(story.parts().get(2).value()).isEqualTo("no recipe");
         assertThat(model.explain("nothing")).isEmpty();
     }

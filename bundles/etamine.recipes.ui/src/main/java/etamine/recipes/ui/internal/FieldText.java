@@ -21,9 +21,11 @@ final class FieldText {
             case PORTION -> recipe.portion().map(QuantityText::formatExact).orElse("");
             case KEEPS -> recipe.keeps().map(FieldText::days).orElse("");
             case TESTED -> Integer.toString(recipe.tested());
-            case MENU_PRICE -> menu.map(MenuPrice::price).map(BigDecimal::toPlainString).orElse("");
+            case MENU_PRICE ->
+                menu.map(MenuPrice::price).map(BigDecimal::toPlainString).orElse("");
             case TAX -> menu.map(MenuPrice::taxPercent).map(FieldText::percent).orElse("");
-            case Q_FACTOR -> menu.map(MenuPrice::qFactorPercent).map(FieldText::percent).orElse("");
+            case Q_FACTOR ->
+                menu.map(MenuPrice::qFactorPercent).map(FieldText::percent).orElse("");
             case NOTES -> recipe.notes();
         };
     }
@@ -97,7 +99,8 @@ final class FieldText {
         }
         BigDecimal price = decimal(text, "Write a price such as 24.00.");
         return recipe -> Draft.of(recipe)
-                .menu(Optional.of(new MenuPrice(price, menu(recipe).taxPercent(), menu(recipe).qFactorPercent())))
+                .menu(Optional.of(new MenuPrice(
+                        price, menu(recipe).taxPercent(), menu(recipe).qFactorPercent())))
                 .done();
     }
 

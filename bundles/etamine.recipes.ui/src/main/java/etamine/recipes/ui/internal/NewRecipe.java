@@ -35,8 +35,9 @@ final class NewRecipe {
         new FormDialog(parent, "Add a recipe", this::fill)
                 .button("Add")
                 .check(() -> nameProblem(names.get(0).getText().strip()))
-                .onAccept(() -> wish = Optional.of(
-                        new Wish(names.get(0).getText().strip(), KindText.read(kinds.get(0).getText()))))
+                .onAccept(() -> wish = Optional.of(new Wish(
+                        names.get(0).getText().strip(),
+                        KindText.read(kinds.get(0).getText()))))
                 .ask();
         return wish;
     }

@@ -75,7 +75,10 @@ final class RecipePane {
                 GridColumn.figure("AP", 3),
                 GridColumn.figure("cost", 2));
         return new EditGrid(
-                cell, "grid:uses", columns, (about, row, cells) -> attempt(about, model.tables().use(row, cells)));
+                cell,
+                "grid:uses",
+                columns,
+                (about, row, cells) -> attempt(about, model.tables().use(row, cells)));
     }
 
     private EditGrid makesGrid(Composite cell) {
@@ -84,7 +87,10 @@ final class RecipePane {
                 GridColumn.entry("quantity", 4),
                 GridColumn.entry("credited at", 4));
         return new EditGrid(
-                cell, "grid:makes", columns, (about, row, cells) -> attempt(about, model.tables().make(row, cells)));
+                cell,
+                "grid:makes",
+                columns,
+                (about, row, cells) -> attempt(about, model.tables().make(row, cells)));
     }
 
     private EditGrid stepsGrid(Composite cell) {
@@ -99,7 +105,8 @@ final class RecipePane {
     }
 
     private Text field(Field field) {
-        Text text = form.text(field.label(), "field:" + field.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        Text text = form.text(
+                field.label(), "field:" + field.name().toLowerCase(Locale.ROOT).replace('_', '-'));
         text.setMessage(field.hint());
         fields.put(field, saved(field, text));
         return text;

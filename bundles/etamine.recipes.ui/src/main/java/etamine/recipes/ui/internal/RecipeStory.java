@@ -37,10 +37,15 @@ final class RecipeStory {
                 .findFirst()
                 .flatMap(make -> model.words().find(make.item()))
                 .ifPresent(item -> parts.add(item.allergens().explained()));
-        recipe.keeps().ifPresent(keeps -> parts.add(Explanation.leaf(
-                "Keeps", days(keeps), "this kitchen's own figure; local rules decide")));
+        recipe.keeps()
+                .ifPresent(keeps -> parts.add(
+                        Explanation.leaf("Keeps", days(keeps), "this kitchen's own figure; local rules decide")));
         parts.add(usedIn(recipe));
-        String makes = recipe.makes().stream().findFirst().map(Make::quantity).map(model::text).orElse("nothing");
+        String makes = recipe.makes().stream()
+                .findFirst()
+                .map(Make::quantity)
+                .map(model::text)
+                .orElse("nothing");
         return Explanation.of(recipe.name(), "makes " + makes, parts).about(new Subject("recipe", recipe.id()));
     }
 
@@ -54,15 +59,18 @@ final class RecipeStory {
 
     private static Explanation cost(RecipeCost cost) {
         List<Explanation> parts = new ArrayList<>();
-        cost.portion().ifPresent(portion ->
-                parts.add(Explanation.leaf("One portion", portion.rounded().toString(), "")));
+        cost.portion()
+                .ifPresent(portion -> parts.add(
+                        Explanation.leaf("One portion", portion.rounded().toString(), "")));
         cost.plate().ifPresent(plate -> {
             parts.add(Explanation.leaf("Plate cost", plate.cost().rounded().toString(), "with the Q factor"));
-            plate.foodCostPercent().ifPresent(percent ->
-                    parts.add(Explanation.leaf("Food cost", percent.toPlainString() + " %", "of the price without tax")));
+            plate.foodCostPercent()
+                    .ifPresent(percent -> parts.add(
+                            Explanation.leaf("Food cost", percent.toPlainString() + " %", "of the price without tax")));
         });
         if (!cost.missing().isEmpty()) {
-            parts.add(Explanation.leaf("Without a price", String.join(", ", cost.missing()), "so all this is a lower bound"));
+            parts.add(Explanation.leaf(
+                    "Without a price", String.join(", ", cost.missing()), "so all this is a lower bound"));
         }
         return Explanation.of("One batch costs", cost.batch().rounded().toString(), parts)
                 .about(new Subject("cost", cost.recipe()));
@@ -88,12 +96,16 @@ final class RecipeStory {
         item.ifPresent(known -> trim(use, known, parts));
         cost(recipe, line).ifPresent(parts::add);
         String title = model.shown(use.item()) + use.as().map(as -> ", " + as).orElse("");
-        return Explanation.of(title, model.text(use.quantity()) + " " + use.basis(), parts).about(subject(use.item()));
+        return Explanation.of(title, model.text(use.quantity()) + " " + use.basis(), parts)
+                .about(subject(use.item()));
     }
 
     private void trim(Use use, Item item, List<Explanation> parts) {
-        use.as().flatMap(item::preparation).map(Preparation::yield).ifPresent(yield -> parts.add(Explanation.leaf(
-                "Yield", percent(yield), "of the weight as purchased, written on " + item.name())));
+        use.as()
+                .flatMap(item::preparation)
+                .map(Preparation::yield)
+                .ifPresent(yield -> parts.add(Explanation.leaf(
+                        "Yield", percent(yield), "of the weight as purchased, written on " + item.name())));
         if (use.asPurchased(item) instanceof Conversion.Converted bought) {
             String through = bought.path().isEmpty()
                     ? ""
@@ -126,6 +138,9 @@ final class RecipeStory {
     }
 
     private static String percent(Ratio share) {
-        return share.times(Ratio.of(100)).toDecimal(2, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString() + " %";
+        return share.times(Ratio.of(100))
+                        .toDecimal(2, RoundingMode.HALF_UP)
+                        .stripTrailingZeros()
+                        .toPlainString() + " %";
     }
 }

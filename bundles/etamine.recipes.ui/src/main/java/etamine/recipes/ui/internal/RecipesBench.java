@@ -59,8 +59,8 @@ final class RecipesBench implements Bench {
     }
 
     private List<Column<RecipeRow>> columns() {
-        Comparator<RecipeRow> byKind = Comparator.comparing(RecipeRow::kind)
-                .thenComparing(RecipeRow::name, String.CASE_INSENSITIVE_ORDER);
+        Comparator<RecipeRow> byKind =
+                Comparator.comparing(RecipeRow::kind).thenComparing(RecipeRow::name, String.CASE_INSENSITIVE_ORDER);
         return List.of(
                 Column.words("Recipe", 7, RecipeRow::name).withIcon(row -> model.isDoubtful(row.id()) ? "warning" : ""),
                 Column.words("Kind", 3, RecipeRow::kindText).sorted(byKind));
@@ -127,15 +127,18 @@ final class RecipesBench implements Bench {
 
     private void copy() {
         recipe().ifPresent(recipe -> Prompt.line(
-                        frame.window(), "Copy " + recipe.name(), "Name of the copy", recipe.name() + ", new version",
+                        frame.window(),
+                        "Copy " + recipe.name(),
+                        "Name of the copy",
+                        recipe.name() + ", new version",
                         NewRecipe::nameProblem)
                 .ifPresent(name -> frame.work(
                         "Copying " + recipe.name(), progress -> model.copy(recipe.id(), name), this::added)));
     }
 
     private void remove() {
-        recipe().ifPresent(recipe -> frame.work(
-                "Removing " + recipe.name(), progress -> model.remove(recipe.id()), change -> {
+        recipe().ifPresent(recipe ->
+                frame.work("Removing " + recipe.name(), progress -> model.remove(recipe.id()), change -> {
                     if (change instanceof Change.Done) {
                         frame.say(recipe.name() + " is removed; undo brings it back.");
                     }
@@ -157,8 +160,7 @@ final class RecipesBench implements Bench {
                         .when(() -> recipe().isPresent()),
                 BenchAction.of("cost", "Cost", "costing", this::costs)
                         .when(() -> recipe().isPresent() && model.hasCosts()),
-                BenchAction.of("remove", "Remove", "remove", this::remove)
-                        .when(() -> recipe().isPresent()));
+                BenchAction.of("remove", "Remove", "remove", this::remove).when(() -> recipe().isPresent()));
     }
 
     @Override

@@ -71,7 +71,9 @@ final class RecipesModel {
 
     /** Whether something about it wants a look; asked only for the rows in view. */
     boolean isDoubtful(String id) {
-        return find(id).map(ware.book()::problems).filter(problems -> !problems.isEmpty()).isPresent();
+        return find(id).map(ware.book()::problems)
+                .filter(problems -> !problems.isEmpty())
+                .isPresent();
     }
 
     List<String> problems(Recipe recipe) {
@@ -150,7 +152,11 @@ final class RecipesModel {
         List<ScaledLine> lines = new ArrayList<>();
         for (Use use : scaled.uses()) {
             lines.add(new ScaledLine(
-                    lines.size(), "uses", text(use.quantity()), shown(use.item()), use.as().orElse(""),
+                    lines.size(),
+                    "uses",
+                    text(use.quantity()),
+                    shown(use.item()),
+                    use.as().orElse(""),
                     use.basis().name()));
         }
         for (Make make : scaled.makes()) {
@@ -164,8 +170,11 @@ final class RecipesModel {
     }
 
     String text(Quantity quantity) {
-        MeasureStyle style =
-                ware.kitchen().get().map(Kitchen::house).map(house -> house.measures()).orElse(MeasureStyle.METRIC);
+        MeasureStyle style = ware.kitchen()
+                .get()
+                .map(Kitchen::house)
+                .map(house -> house.measures())
+                .orElse(MeasureStyle.METRIC);
         return QuantityText.format(quantity, style);
     }
 

@@ -93,7 +93,10 @@ public final class RecipesStation implements Station {
                 parent,
                 frame,
                 new Kitchenware(
-                        recipes, book, scaling, lines,
+                        recipes,
+                        book,
+                        scaling,
+                        lines,
                         () -> Optional.ofNullable(items),
                         () -> Optional.ofNullable(costs),
                         () -> Optional.ofNullable(kitchen)));

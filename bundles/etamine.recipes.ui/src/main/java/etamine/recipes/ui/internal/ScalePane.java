@@ -105,7 +105,10 @@ final class ScalePane {
     }
 
     private static String said(Scaled.Batch batch) {
-        String factor = batch.factor().toDecimal(4, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
+        String factor = batch.factor()
+                .toDecimal(4, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
         String whole = batch.batches() + (batch.batches() == 1 ? " whole batch" : " whole batches");
         return "Times " + factor + ", or " + whole + ". " + String.join(" ", batch.remarks());
     }

@@ -36,8 +36,9 @@ final class TableText {
         }
         UseLines.Reading reading = lines.read(cells.get(0));
         if (reading instanceof UseLines.Reading.Clear clear) {
-            return new Attempt.Edit(recipe ->
-                    Draft.of(recipe).uses(Draft.with(recipe.uses(), row, clear.use())).done());
+            return new Attempt.Edit(recipe -> Draft.of(recipe)
+                    .uses(Draft.with(recipe.uses(), row, clear.use()))
+                    .done());
         }
         return new Attempt.Bad(((UseLines.Reading.Unclear) reading).text());
     }
@@ -85,7 +86,8 @@ final class TableText {
         }
         String per = parts.group(2);
         Quantity quantity = QuantityText.parse(Character.isDigit(per.charAt(0)) ? per : "1 " + per);
-        return Optional.of(new UnitPrice(FieldText.decimal(parts.group(1), "Write a credit such as 1.00 / kg."), quantity));
+        return Optional.of(
+                new UnitPrice(FieldText.decimal(parts.group(1), "Write a credit such as 1.00 / kg."), quantity));
     }
 
     private static String price(UnitPrice price) {
@@ -136,10 +138,14 @@ final class TableText {
     }
 
     private static Step step(Recipe recipe, int row, List<String> cells, Duration hands, Duration unattended) {
-        Optional<Step> old = row < recipe.steps().size() ? Optional.of(recipe.steps().get(row)) : Optional.empty();
-        Duration keptHands = old.map(Step::hands).filter(was -> minutes(was).equals(minutes(hands))).orElse(hands);
-        Duration keptRest =
-                old.map(Step::unattended).filter(was -> minutes(was).equals(minutes(unattended))).orElse(unattended);
+        Optional<Step> old =
+                row < recipe.steps().size() ? Optional.of(recipe.steps().get(row)) : Optional.empty();
+        Duration keptHands = old.map(Step::hands)
+                .filter(was -> minutes(was).equals(minutes(hands)))
+                .orElse(hands);
+        Duration keptRest = old.map(Step::unattended)
+                .filter(was -> minutes(was).equals(minutes(unattended)))
+                .orElse(unattended);
         List<String> after = Arrays.stream(cells.get(4).split(","))
                 .map(String::strip)
                 .filter(number -> !number.isEmpty())

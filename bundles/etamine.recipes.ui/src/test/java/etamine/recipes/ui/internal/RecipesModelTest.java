@@ -60,8 +60,9 @@ class RecipesModelTest {
             TAX        | -3    | percentage
             """)
     void saysWhatToDoAboutWhatItCannotRead(Field field, String typed, String part) {
-        assertThat(FieldText.read(field, typed)).isInstanceOfSatisfying(
-                Attempt.Bad.class, bad -> assertThat(bad.sentence()).contains(part));
+        assertThat(FieldText.read(field, typed))
+                .isInstanceOfSatisfying(
+                        Attempt.Bad.class, bad -> assertThat(bad.sentence()).contains(part));
     }
 
     @Test
@@ -85,7 +86,8 @@ class RecipesModelTest {
         // 2 x 156 g EP / 0.74 = 421.6 g as purchased
         assertThat(stove.model.uses(now()))
                 .containsExactly(
-                        List.of("2 cup Celeriac, peeled, large dice", "422 g", ""), List.of("100 g Cream", "100 g", ""));
+                        List.of("2 cup Celeriac, peeled, large dice", "422 g", ""),
+                        List.of("100 g Cream", "100 g", ""));
 
         save(stove.model.tables().use(0, List.of("")));
         assertThat(now().uses()).hasSize(1);
@@ -108,11 +110,11 @@ class RecipesModelTest {
         save(stove.model.tables().make(1, List.of("Celeriac peel", "90 g", "1.00 / kg")));
 
         assertThat(stove.model.tables().makes(now()))
-                .containsExactly(
-                        List.of("Celeriac purée", "380 g", ""), List.of("Celeriac peel", "90 g", "1.00 / kg"));
+                .containsExactly(List.of("Celeriac purée", "380 g", ""), List.of("Celeriac peel", "90 g", "1.00 / kg"));
         assertThat(now().makes()).extracting(make -> make.item()).containsExactly("celeriac-puree", "celeriac-peel");
         assertThat(stove.model.tables().make(2, List.of("Skin", "", ""))).isInstanceOf(Attempt.Bad.class);
-        assertThat(stove.model.tables().make(2, List.of("Skin", "1 g", "cheap"))).isInstanceOf(Attempt.Bad.class);
+        assertThat(stove.model.tables().make(2, List.of("Skin", "1 g", "cheap")))
+                .isInstanceOf(Attempt.Bad.class);
         assertThat(stove.model.tables().make(2, List.of("", "1 g", ""))).isInstanceOf(Attempt.Bad.class);
     }
 
@@ -122,8 +124,7 @@ class RecipesModelTest {
         save(TableText.step(1, List.of("Simmer.", "5 min", "25", "hob ring", "1")));
 
         assertThat(TableText.steps(now()))
-                .containsExactly(
-                        List.of("Peel.", "10", "", "", ""), List.of("Simmer.", "5", "25", "hob ring", "1"));
+                .containsExactly(List.of("Peel.", "10", "", "", ""), List.of("Simmer.", "5", "25", "hob ring", "1"));
         assertThat(now().steps().get(1).after()).containsExactly("1");
         assertThat(TableText.step(2, List.of("Wait.", "long", "", "", ""))).isInstanceOf(Attempt.Bad.class);
     }
@@ -133,9 +134,11 @@ class RecipesModelTest {
         Attempt emptied = stove.model.tables().make(0, List.of("", "", ""));
 
         assertThat(stove.model.save("celeriac-puree", ((Attempt.Edit) emptied).edit()))
-                .isInstanceOfSatisfying(Change.Refused.class, refused -> assertThat(refused.problems())
-                        .extracting(Problem::code)
-                        .containsExactly("makes-nothing"));
+                .isInstanceOfSatisfying(
+                        Change.Refused.class,
+                        refused -> assertThat(refused.problems())
+                                .extracting(Problem::code)
+                                .containsExactly("makes-nothing"));
         assertThat(now().makes()).hasSize(1);
     }
 
@@ -154,15 +157,12 @@ class RecipesModelTest {
         save(stove.model.tables().use(0, List.of("100 g cream")));
         save(FieldText.read(Field.PORTION, "50 g"));
 
-        assertThat(stove.model.scale("celeriac-puree", "2,5 kg"))
-                .isInstanceOfSatisfying(Scaled.Batch.class, batch -> {
-                    assertThat(batch.factor()).isEqualTo(Ratio.parse("2.5"));
-                    assertThat(stove.model.lines(batch.recipe()))
-                            .extracting(ScaledLine::part, ScaledLine::quantity, ScaledLine::item)
-                            .containsExactly(
-                                    tuple("uses", "250 g", "Cream"),
-                                    tuple("makes", "2.5 kg", "Celeriac purée"));
-                });
+        assertThat(stove.model.scale("celeriac-puree", "2,5 kg")).isInstanceOfSatisfying(Scaled.Batch.class, batch -> {
+            assertThat(batch.factor()).isEqualTo(Ratio.parse("2.5"));
+            assertThat(stove.model.lines(batch.recipe()))
+                    .extracting(ScaledLine::part, ScaledLine::quantity, ScaledLine::item)
+                    .containsExactly(tuple("uses", "250 g", "Cream"), tuple("makes", "2.5 kg", "Celeriac purée"));
+        });
         assertThat(stove.model.scale("celeriac-puree", "40 covers"))
                 .isEqualTo(stove.model.scale("celeriac-puree", "2 kg"));
         assertThat(stove.model.scale("celeriac-puree", "40")).isEqualTo(stove.model.scale("celeriac-puree", "2 kg"));
@@ -174,7 +174,9 @@ class RecipesModelTest {
         stove.model.add("Plate", Kind.PLATE);
         stove.model.add("Bouillon", Kind.COMPONENT);
 
-        assertThat(stove.model.rows()).extracting(RecipeRow::name).containsExactly("Bouillon", "Celeriac purée", "Plate");
+        assertThat(stove.model.rows())
+                .extracting(RecipeRow::name)
+                .containsExactly("Bouillon", "Celeriac purée", "Plate");
         assertThat(stove.model.rows().get(2).kindText()).isEqualTo("Plate");
         assertThat(KindText.read("Breakdown")).isEqualTo(Kind.BREAKDOWN);
     }
@@ -202,9 +204,8 @@ class RecipesModelTest {
 
         assertThat(story.title()).isEqualTo("Celeriac, peeled, large dice");
         assertThat(story.value()).endsWith(" EP");
-        assertThat(story.parts()).extracting(Explanation::title, Explanation::value)
-                .contains(
-                        tuple("Yield", "74 %"),
-                        tuple("As purchased", "422 g"));
+        assertThat(story.parts())
+                .extracting(Explanation::title, Explanation::value)
+                .contains(tuple("Yield", "74 %"), tuple("As purchased", "422 g"));
     }
 }

@@ -40,14 +40,29 @@ final class Stove {
     final RecipeStory story = new RecipeStory(ware, model);
     private final Map<String, Item> listed = new TreeMap<>(Map.of(
             "celeriac",
-            item("celeriac", "Celeriac", new Allergens(Set.of("celery"), Set.of(), true),
-                    new Preparation("peeled, large dice", Ratio.parse("0.74"), List.of(
-                            new Equivalence(Quantity.parse("1 cup"), Quantity.parse("156 g"))))),
-            "cream", item("cream", "Cream", Allergens.unknown())));
+            item(
+                    "celeriac",
+                    "Celeriac",
+                    new Allergens(Set.of("celery"), Set.of(), true),
+                    new Preparation(
+                            "peeled, large dice",
+                            Ratio.parse("0.74"),
+                            List.of(new Equivalence(Quantity.parse("1 cup"), Quantity.parse("156 g"))))),
+            "cream",
+            item("cream", "Cream", Allergens.unknown())));
 
     private static Item item(String id, String name, Allergens allergens, Preparation... preparations) {
         return new Item(
-                id, name, "", false, "", Optional.empty(), Unit.KG, List.of(), List.of(preparations), allergens,
+                id,
+                name,
+                "",
+                false,
+                "",
+                Optional.empty(),
+                Unit.KG,
+                List.of(),
+                List.of(preparations),
+                allergens,
                 Optional.empty());
     }
 
