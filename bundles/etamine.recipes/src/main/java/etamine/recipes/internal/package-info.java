@@ -1,3 +1,4 @@
+/** The recipes as documents of the book, their graph, scaling, section, verbs, finder and checks. */
 @NullMarked
 package etamine.recipes.internal;
 
