@@ -1,6 +1,7 @@
 package etamine.inventory.internal;
 
 import etamine.base.Subscription;
+import etamine.kitchen.stock.MovementKind;
 import etamine.storage.Book;
 import etamine.storage.Commit;
 import etamine.storage.Ledger;
@@ -13,9 +14,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.osgi.service.component.annotations.Activate;
@@ -33,7 +32,7 @@ public final class StockJournal {
     static final String AMOUNT = "amount";
     static final LedgerForm FORM = new LedgerForm(
             LEDGER,
-            List.of("item", "place", "lot", "kind", "dimension", "use_by", "unit_cost", "since"),
+            List.of("item", "place", "lot", "dimension", "use_by", "unit_cost", "since", "kind"),
             List.of(AMOUNT));
     private static final List<String> BY_LOT =
             List.of("item", "place", "lot", "dimension", "use_by", "unit_cost", "since");
@@ -42,7 +41,7 @@ public final class StockJournal {
 
     private final Book book;
     private final Subscription subscription;
-    private final Map<String, List<LedgerEntry>> entriesOf = new ConcurrentHashMap<>();
+    private final Map<String, Long> moves = new ConcurrentHashMap<>();
     private @Nullable Map<String, Map<LotKey, Long>> sums;
     private long readAt;
     private volatile long followedAt = System.nanoTime();
@@ -87,10 +86,19 @@ public final class StockJournal {
         return read(Selection.all().before(at.plusMillis(1)));
     }
 
-    /** Every entry of an item in the order it happened, kept until the item moves again. */
+    /** Every entry of an item in the order it happened. */
     List<LedgerEntry> entries(String item) {
-        return entriesOf.computeIfAbsent(
-                item, key -> ledger().entries(Selection.all().where("item", key)));
+        return ledger().entries(Selection.all().where("item", item));
+    }
+
+    /** The entries of an item of one kind, with those that take them back, in the order it happened. */
+    List<LedgerEntry> entries(String item, MovementKind kind) {
+        return ledger().entries(Selection.all().where("item", item).where("kind", Draft.text(kind)));
+    }
+
+    /** How often an item has moved since the book was opened, so that figures made from it can tell they are old. */
+    long moves(String item) {
+        return moves.getOrDefault(item, 0L);
     }
 
     private Map<String, Map<LotKey, Long>> sums() {
@@ -123,14 +131,12 @@ public final class StockJournal {
 
     private synchronized void follow(Commit commit) {
         followedAt = System.nanoTime();
-        Set<String> moved = new TreeSet<>();
         for (Commit.Posting posting : commit.entries()) {
             if (posting.ledger().equals(LEDGER)) {
-                moved.add(posting.entry().keys().get("item"));
+                moves.merge(posting.entry().keys().get("item"), 1L, Long::sum);
                 add(commit.revision(), posting.entry());
             }
         }
-        moved.forEach(entriesOf::remove);
     }
 
     private void add(long revision, LedgerEntry entry) {
