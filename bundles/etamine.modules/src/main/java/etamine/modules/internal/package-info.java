@@ -1,3 +1,4 @@
+/** Reads and steers the bundles of the running framework. */
 @NullMarked
 package etamine.modules.internal;
 
