@@ -9,8 +9,8 @@ import java.util.List;
 import org.osgi.annotation.versioning.ProviderType;
 
 /**
- * Plans orders and takes them from draft to sent. Thread-safe; each change is one undoable transaction, durable when the
- * call returns. Not to be called on the window's thread.
+ * Plans orders and takes them from draft to sent. Thread-safe; each change is one undoable transaction, durable when
+ * the call returns. Not to be called on the window's thread.
  */
 @ProviderType
 public interface OrderDesk {
@@ -43,8 +43,8 @@ public interface OrderDesk {
     void cancel(String order);
 
     /**
-     * Writes a CSV and a PDF file for each of these drafts, and once all files are safely written marks all of them sent
-     * in one transaction. A draft whose cut-off has passed is left a draft.
+     * Writes a CSV and a PDF file for each of these drafts, and once all files are safely written marks all of them
+     * sent in one transaction. A draft whose cut-off has passed is left a draft.
      *
      * @param orders ids of drafts
      * @param folder where the files go; made when it is not there

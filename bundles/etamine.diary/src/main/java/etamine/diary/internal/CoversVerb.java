@@ -47,7 +47,8 @@ public final class CoversVerb implements Verb {
         if (given.size() == 1 || given.size() > 2) {
             throw VerbException.wrongCall("Give a date and a number of covers, or neither to list them.");
         }
-        LocalDate from = CallValues.date(call.option("--from").orElse(kitchen.today().toString()));
+        LocalDate from =
+                CallValues.date(call.option("--from").orElse(kitchen.today().toString()));
         int days = CallValues.number(call.option("--days").orElse(String.valueOf(FORTNIGHT)), "days");
         if (given.size() == 2) {
             from = CallValues.date(given.get(0));
@@ -62,7 +63,9 @@ public final class CoversVerb implements Verb {
         TextTable table = new TextTable("Day", "Date", ">Covers");
         covers.forEach((date, number) -> {
             json.add(JsonMap.of("date", date.toString(), "covers", number));
-            table.row(date.getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.ENGLISH), date.toString(),
+            table.row(
+                    date.getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.ENGLISH),
+                    date.toString(),
                     String.valueOf(number));
         });
         List<String> lines = covers.isEmpty() ? List.of("No covers are entered for these days.") : table.lines();

@@ -54,20 +54,30 @@ public final class DiaryCheck implements BookCheck {
     private void checkRecipes(Recipes known, List<Problem> problems) {
         for (String recipe : diary.mix().keySet()) {
             if (known.find(recipe).isEmpty()) {
-                problems.add(Problem.warning("unknown-recipe", Entries.MIX + "/" + recipe, "The menu mix names “"
-                        + recipe + "”, which is no recipe; take it off the mix or add the recipe."));
+                problems.add(Problem.warning(
+                        "unknown-recipe",
+                        Entries.MIX + "/" + recipe,
+                        "The menu mix names “" + recipe
+                                + "”, which is no recipe; take it off the mix or add the recipe."));
             }
         }
         TreeSet<String> sold = new TreeSet<>();
-        diary.allSales().stream().map(Sale::recipe).filter(id -> known.find(id).isEmpty()).forEach(sold::add);
-        sold.forEach(recipe -> problems.add(Problem.note("unknown-recipe", Entries.SALES + "/" + recipe,
+        diary.allSales().stream()
+                .map(Sale::recipe)
+                .filter(id -> known.find(id).isEmpty())
+                .forEach(sold::add);
+        sold.forEach(recipe -> problems.add(Problem.note(
+                "unknown-recipe",
+                Entries.SALES + "/" + recipe,
                 "“" + recipe + "” was sold but is no recipe; its sales tell nothing about what is used.")));
     }
 
     private void checkItems(Items known, List<Problem> problems) {
         for (WrittenUse use : diary.writtenUse(LocalDate.MIN, LocalDate.MAX)) {
             if (known.find(use.item()).isEmpty()) {
-                problems.add(Problem.warning("unknown-item", Entries.USE + "/" + Entries.useId(use.date(), use.item()),
+                problems.add(Problem.warning(
+                        "unknown-item",
+                        Entries.USE + "/" + Entries.useId(use.date(), use.item()),
                         "Use of “" + use.item() + "” is expected on " + use.date()
                                 + ", but there is no such item; add it or take the line back."));
             }

@@ -17,8 +17,8 @@ import java.util.Map;
 import java.util.UUID;
 
 /**
- * What was sold, by day and recipe. A day's entries stand at noon UTC, so that a change of the house's zone moves no sale
- * to another day; the day itself is a key.
+ * What was sold, by day and recipe. A day's entries stand at noon UTC, so that a change of the house's zone moves no
+ * sale to another day; the day itself is a key.
  */
 final class SalesLedger {
     static final LedgerForm FORM = new LedgerForm(Entries.SALES, List.of("date", "recipe"), List.of("sold"));
@@ -42,12 +42,14 @@ final class SalesLedger {
     /** Brings the total of a day and recipe from one number to another. */
     void adjust(Transaction transaction, Sale before, long sold) {
         if (sold != before.sold()) {
-            transaction.append(FORM.name(), LedgerEntry.of(
-                    UUID.randomUUID().toString(),
-                    noon(before.date()),
-                    Map.of("date", before.date().toString(), "recipe", before.recipe()),
-                    Map.of("sold", sold - before.sold()),
-                    "{}"));
+            transaction.append(
+                    FORM.name(),
+                    LedgerEntry.of(
+                            UUID.randomUUID().toString(),
+                            noon(before.date()),
+                            Map.of("date", before.date().toString(), "recipe", before.recipe()),
+                            Map.of("sold", sold - before.sold()),
+                            "{}"));
         }
     }
 

@@ -84,7 +84,11 @@ public final class SalesSection implements ExchangeSection {
         try {
             Sale sale = sale(node);
             Sale known = before.getOrDefault(id(sale), new Sale(sale.date(), sale.recipe(), 0));
-            return new ReadEntry(pointer, id(sale), List.of(), facts -> References.recipe(sale.recipe(), facts),
+            return new ReadEntry(
+                    pointer,
+                    id(sale),
+                    List.of(),
+                    facts -> References.recipe(sale.recipe(), facts),
                     transaction -> diary.ledger().adjust(transaction, known, sale.sold()));
         } catch (IllegalArgumentException wrong) {
             return DocumentSection.refused(pointer, wrong);

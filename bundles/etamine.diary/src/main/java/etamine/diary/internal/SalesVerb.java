@@ -52,8 +52,10 @@ public final class SalesVerb implements Verb {
         if (!given.isEmpty()) {
             throw VerbException.wrongCall("Give a date, a recipe and the number sold, or none of them to list sales.");
         }
-        LocalDate to = CallValues.date(call.option("--to").orElse(kitchen.today().toString()));
-        LocalDate from = CallValues.date(call.option("--from").orElse(to.minusWeeks(WEEKS_SHOWN).toString()));
+        LocalDate to =
+                CallValues.date(call.option("--to").orElse(kitchen.today().toString()));
+        LocalDate from = CallValues.date(
+                call.option("--from").orElse(to.minusWeeks(WEEKS_SHOWN).toString()));
         return report(diary.sales(from, to));
     }
 

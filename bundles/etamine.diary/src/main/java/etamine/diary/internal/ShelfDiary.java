@@ -67,7 +67,10 @@ public final class ShelfDiary implements ServiceDiary {
     @Override
     public Map<String, Ratio> mix() {
         Map<String, Ratio> portions = new TreeMap<>();
-        mix.values().values().forEach(kept -> portions.put(kept.value().recipe(), kept.value().perCover()));
+        mix.values()
+                .values()
+                .forEach(
+                        kept -> portions.put(kept.value().recipe(), kept.value().perCover()));
         return portions;
     }
 
@@ -87,7 +90,8 @@ public final class ShelfDiary implements ServiceDiary {
 
     @Override
     public void setCovers(Map<LocalDate, OptionalInt> days) {
-        String label = days.size() == 1 ? "Covers of " + days.keySet().iterator().next() : "Covers of several days";
+        String label =
+                days.size() == 1 ? "Covers of " + days.keySet().iterator().next() : "Covers of several days";
         book.write(label, transaction -> {
             new TreeMap<>(days).forEach((date, number) -> setCovers(transaction, date, number));
             return days.size();
@@ -98,8 +102,10 @@ public final class ShelfDiary implements ServiceDiary {
     public void setMix(String recipe, Ratio perCover) {
         Entries.notNegative(perCover.signum(), "perCover");
         Entries.Mix value = new Entries.Mix(recipe, perCover);
-        write("Menu mix of " + recipe, transaction ->
-                mix.save(transaction, recipe, new Kept<>(value, Entries.fill(document(mix, recipe), value))));
+        write(
+                "Menu mix of " + recipe,
+                transaction ->
+                        mix.save(transaction, recipe, new Kept<>(value, Entries.fill(document(mix, recipe), value))));
     }
 
     @Override
@@ -111,13 +117,15 @@ public final class ShelfDiary implements ServiceDiary {
     public void setUse(WrittenUse line) {
         Entries.notNegative(line.quantity().signum(), "quantity");
         String id = Entries.useId(line.date(), line.item());
-        write("Expected use of " + line.item() + " on " + line.date(), transaction ->
-                use.save(transaction, id, new Kept<>(line, Entries.fill(document(use, id), line))));
+        write(
+                "Expected use of " + line.item() + " on " + line.date(),
+                transaction -> use.save(transaction, id, new Kept<>(line, Entries.fill(document(use, id), line))));
     }
 
     @Override
     public void removeUse(LocalDate date, String item) {
-        write("Take back the expected use of " + item + " on " + date,
+        write(
+                "Take back the expected use of " + item + " on " + date,
                 transaction -> remove(use, transaction, Entries.useId(date, item)));
     }
 
@@ -126,8 +134,7 @@ public final class ShelfDiary implements ServiceDiary {
         if (sold < 0) {
             throw new IllegalArgumentException("The number sold must not be less than 0.");
         }
-        write("Sales of " + recipe + " on " + date,
-                transaction -> sales.adjust(transaction, sold(date, recipe), sold));
+        write("Sales of " + recipe + " on " + date, transaction -> sales.adjust(transaction, sold(date, recipe), sold));
     }
 
     /** Every sale there is. */

@@ -3,8 +3,8 @@ package etamine.diary.internal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import etamine.base.Progress;
 import etamine.base.Problem;
+import etamine.base.Progress;
 import etamine.base.verb.Outcome;
 import etamine.base.verb.Report;
 import etamine.base.verb.Verb;
@@ -64,7 +64,8 @@ class DiaryFrontsTest {
             """)
     void refusesACallItCannotRead(String date, String number) {
         assertThatThrownBy(() -> run(covers, Map.of(), date, number))
-                .isInstanceOfSatisfying(VerbException.class,
+                .isInstanceOfSatisfying(
+                        VerbException.class,
                         wrong -> assertThat(wrong.outcome()).isEqualTo(Outcome.WRONG_CALL));
         assertThat(diary.covers(TUESDAY, TUESDAY.plusDays(9))).isEmpty();
     }
@@ -73,8 +74,7 @@ class DiaryFrontsTest {
     void notesSalesFromTheConsoleAndListsThem() throws VerbException {
         run(sales, Map.of(), "2026-11-20", "plate-fowl", "11");
 
-        assertThat(run(sales, Map.of()).json())
-                .hasToString("{sales=[{date=2026-11-20, recipe=plate-fowl, sold=11}]}");
+        assertThat(run(sales, Map.of()).json()).hasToString("{sales=[{date=2026-11-20, recipe=plate-fowl, sold=11}]}");
         assertThat(run(sales, Map.of("--to", "2026-11-19")).lines())
                 .containsExactly("No sales are noted for these days.");
     }

@@ -98,12 +98,26 @@ class DiarySectionsTest {
     @ParameterizedTest
     @ValueSource(strings = {"covers", "mix", "sales", "use"})
     void bringsASchemaThatStandsByItself(String name) throws IOException {
-        assertThat(new ObjectMapper().readTree(section(book, name).schema()).path("$defs").has("quantity")).isTrue();
+        assertThat(new ObjectMapper()
+                        .readTree(section(book, name).schema())
+                        .path("$defs")
+                        .has("quantity"))
+                .isTrue();
     }
 
     private static Item cream() {
-        return new Item("cream", "Cream", "", false, "chilled", Optional.empty(), Unit.L, List.of(), List.of(),
-                Allergens.unknown(), Optional.empty());
+        return new Item(
+                "cream",
+                "Cream",
+                "",
+                false,
+                "chilled",
+                Optional.empty(),
+                Unit.L,
+                List.of(),
+                List.of(),
+                Allergens.unknown(),
+                Optional.empty());
     }
 
     private static void load(Book book, String name, JsonNode json) {

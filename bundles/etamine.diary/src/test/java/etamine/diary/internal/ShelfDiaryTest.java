@@ -23,10 +23,14 @@ class ShelfDiaryTest {
     @Test
     void givesCoversOfTheDaysAskedForBothEndsIncluded() {
         diary.setCovers(Map.of(
-                FRIDAY.minusDays(1), OptionalInt.of(40),
-                FRIDAY, OptionalInt.of(52),
-                FRIDAY.plusDays(1), OptionalInt.of(0),
-                FRIDAY.plusDays(2), OptionalInt.of(60)));
+                FRIDAY.minusDays(1),
+                OptionalInt.of(40),
+                FRIDAY,
+                OptionalInt.of(52),
+                FRIDAY.plusDays(1),
+                OptionalInt.of(0),
+                FRIDAY.plusDays(2),
+                OptionalInt.of(60)));
 
         assertThat(diary.covers(FRIDAY, FRIDAY.plusDays(1)))
                 .containsExactly(Map.entry(FRIDAY, 52), Map.entry(FRIDAY.plusDays(1), 0));
@@ -89,8 +93,13 @@ class ShelfDiaryTest {
 
     @Test
     void keepsMembersItDoesNotKnowWhenADocumentIsEdited() {
-        book.write("an entry of a newer program", transaction -> transaction.save("mix", "plate-fowl", Document.ANY,
-                "{\"recipe\":\"plate-fowl\",\"perCover\":\"0.22\",\"season\":\"winter\"}"));
+        book.write(
+                "an entry of a newer program",
+                transaction -> transaction.save(
+                        "mix",
+                        "plate-fowl",
+                        Document.ANY,
+                        "{\"recipe\":\"plate-fowl\",\"perCover\":\"0.22\",\"season\":\"winter\"}"));
 
         diary.setMix("plate-fowl", Ratio.of(1, 3));
 

@@ -11,8 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A section whose entries are the documents of the shelf of the same name, as they are: what is loaded is what is dumped,
- * unknown members included. Nobody refers to its entries.
+ * A section whose entries are the documents of the shelf of the same name, as they are: what is loaded is what is
+ * dumped, unknown members included. Nobody refers to its entries.
  */
 public abstract class DocumentSection implements ExchangeSection {
     private final Book book;

@@ -24,7 +24,8 @@ final class ComingOrders {
     ComingOrders(List<Coming> coming, Optional<Catalogue> catalogue) {
         this.catalogue = catalogue;
         Map<String, List<Coming>> groups = new TreeMap<>();
-        coming.forEach(line -> groups.computeIfAbsent(line.order(), id -> new ArrayList<>()).add(line));
+        coming.forEach(line ->
+                groups.computeIfAbsent(line.order(), id -> new ArrayList<>()).add(line));
         groups.forEach(this::add);
     }
 
@@ -50,8 +51,15 @@ final class ComingOrders {
         if (!lines.isEmpty()) {
             Currency currency = lines.get(0).amount().currency();
             Coming first = group.get(0);
-            orders.add(new SupplierOrder(id, first.supplier(), first.deliver(), Optional.empty(), OrderState.SENT, lines,
-                    OrderForm.goods(lines, currency), Money.zero(currency)));
+            orders.add(new SupplierOrder(
+                    id,
+                    first.supplier(),
+                    first.deliver(),
+                    Optional.empty(),
+                    OrderState.SENT,
+                    lines,
+                    OrderForm.goods(lines, currency),
+                    Money.zero(currency)));
         }
     }
 

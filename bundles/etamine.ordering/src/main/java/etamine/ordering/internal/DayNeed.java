@@ -27,7 +27,10 @@ final class DayNeed {
             Quantity more = beyond(quantity, before.bought().get(item));
             if (more.signum() > 0) {
                 bought.merge(item, more, Quantity::plus);
-                parts(item, after.parts().getOrDefault(item, Map.of()), before.parts().getOrDefault(item, Map.of()));
+                parts(
+                        item,
+                        after.parts().getOrDefault(item, Map.of()),
+                        before.parts().getOrDefault(item, Map.of()));
             }
         });
     }
@@ -48,8 +51,8 @@ final class DayNeed {
     /** The day's use by item. */
     List<DayUse> uses() {
         return bought.entrySet().stream()
-                .map(entry -> new DayUse(day, entry.getKey(), entry.getValue(), source,
-                        parts.getOrDefault(entry.getKey(), Map.of())))
+                .map(entry -> new DayUse(
+                        day, entry.getKey(), entry.getValue(), source, parts.getOrDefault(entry.getKey(), Map.of())))
                 .toList();
     }
 }

@@ -18,9 +18,13 @@ final class DraftPricing {
 
     /** A line of so many packs of an offer. */
     static OrderLine line(Catalogue catalogue, Offer offer, long packs, String why) {
-        Money price = catalogue.packPrice(offer, packs).orElseThrow(() -> new BookException(BookException.Reason.OTHER,
-                "What a pack of " + offer.code() + " costs is not known; add what it weighs to the offer."));
-        return new OrderLine(offer.item(), offer.code(), packs, offer.pack(), price, amount(price, packs), List.of(why));
+        Money price = catalogue
+                .packPrice(offer, packs)
+                .orElseThrow(() -> new BookException(
+                        BookException.Reason.OTHER,
+                        "What a pack of " + offer.code() + " costs is not known; add what it weighs to the offer."));
+        return new OrderLine(
+                offer.item(), offer.code(), packs, offer.pack(), price, amount(price, packs), List.of(why));
     }
 
     /** The line with other packs, at the price the catalogue has for them, else at the price it had. */
@@ -30,13 +34,20 @@ final class DraftPricing {
                 : catalogue.flatMap(known -> offer(known, order, line)
                         .filter(offer -> known.packPrice(offer, packs).isPresent())
                         .map(offer -> line(known, offer, packs, BY_HAND)));
-        return offered.orElseGet(() -> new OrderLine(line.item(), line.code(), packs, line.pack(), line.packPrice(),
-                amount(line.packPrice(), packs), List.of(BY_HAND)));
+        return offered.orElseGet(() -> new OrderLine(
+                line.item(),
+                line.code(),
+                packs,
+                line.pack(),
+                line.packPrice(),
+                amount(line.packPrice(), packs),
+                List.of(BY_HAND)));
     }
 
     private static Optional<Offer> offer(Catalogue catalogue, SupplierOrder order, OrderLine line) {
         return catalogue.offersFor(line.item(), order.deliver()).stream()
-                .filter(offer -> offer.supplier().equals(order.supplier()) && offer.code().equals(line.code()))
+                .filter(offer -> offer.supplier().equals(order.supplier())
+                        && offer.code().equals(line.code()))
                 .findFirst();
     }
 

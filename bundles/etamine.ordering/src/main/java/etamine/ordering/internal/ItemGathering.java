@@ -15,7 +15,6 @@ import etamine.ordering.internal.plan.Batch;
 import etamine.ordering.internal.plan.Grain;
 import etamine.ordering.internal.plan.ItemModel;
 import etamine.ordering.internal.plan.ItemModel.Wanted;
-import etamine.ordering.internal.plan.OfferModel;
 import etamine.ordering.internal.plan.PlanModel;
 import etamine.ordering.internal.plan.PlanWords;
 import java.time.LocalDate;
@@ -42,7 +41,9 @@ final class ItemGathering {
         this.currency = gathering.currency();
         this.notes = notes;
         this.levels = neighbours.stock().map(stock -> stock.levels()).orElse(Map.of());
-        orders.onOrder().forEach(line -> onOrder.computeIfAbsent(line.item(), i -> new ArrayList<>()).add(line));
+        orders.onOrder()
+                .forEach(line -> onOrder.computeIfAbsent(line.item(), i -> new ArrayList<>())
+                        .add(line));
     }
 
     /**
@@ -66,15 +67,19 @@ final class ItemGathering {
             return Optional.empty();
         }
         if (offers.models().isEmpty() && par.isEmpty() && offShelf(id)) {
-            note(neighbours.itemName(id) + " is not planned: nobody offers it, it has no par and it was never in stock. "
+            note(neighbours.itemName(id)
+                    + " is not planned: nobody offers it, it has no par and it was never in stock. "
                     + "If it has to be bought, enter an offer or a par.");
             return Optional.empty();
         }
         Counter counter = new Counter(id, known, grain);
-        Wanted wanted = new Wanted(use(uses, counter), par(par, counter), limit(par.flatMap(Par::orderAt), counter),
+        Wanted wanted = new Wanted(
+                use(uses, counter),
+                par(par, counter),
+                limit(par.flatMap(Par::orderAt), counter),
                 limit(par.flatMap(Par::capacity), counter));
-        return Optional.of(new ItemModel(
-                id, grain, wanted, batches(id, counter, offers), offers.models(), offers.obstacle()));
+        return Optional.of(
+                new ItemModel(id, grain, wanted, batches(id, counter, offers), offers.models(), offers.obstacle()));
     }
 
     /** Water from the main is used and never kept; only where both modules are there can that be told. */
@@ -140,7 +145,8 @@ final class ItemGathering {
 
     private List<Batch> batches(String id, Counter counter, Offers offers) {
         List<Batch> batches = new ArrayList<>();
-        Optional.ofNullable(levels.get(id)).ifPresent(level -> level.lots().forEach(lot -> batches.add(lot(lot, counter))));
+        Optional.ofNullable(levels.get(id))
+                .ifPresent(level -> level.lots().forEach(lot -> batches.add(lot(lot, counter))));
         onOrder.getOrDefault(id, List.of()).forEach(line -> batches.add(coming(line, counter, offers)));
         batches.removeIf(batch -> batch.grains() <= 0);
         return batches;
@@ -166,8 +172,12 @@ final class ItemGathering {
                 .findFirst()
                 .map(offer -> offer.lastDay(terms.from(), arrives))
                 .orElse(Batch.KEEPS);
-        return new Batch(arrives, counter.of(line.quantity()), last,
-                "the delivery of " + PlanWords.day(terms.from().plusDays(arrives)), Optional.empty());
+        return new Batch(
+                arrives,
+                counter.of(line.quantity()),
+                last,
+                "the delivery of " + PlanWords.day(terms.from().plusDays(arrives)),
+                Optional.empty());
     }
 
     private int day(LocalDate date) {

@@ -15,11 +15,13 @@ final class MadeStock {
     /** How much of each made item there is that may still be used on that day. */
     static Map<String, Quantity> usableOn(LocalDate day, Neighbours neighbours) {
         Map<String, Quantity> usable = new TreeMap<>();
-        neighbours.stock().ifPresent(stock -> stock.levels().forEach((item, level) -> {
-            if (neighbours.isMade(item)) {
-                usable(level, day).ifPresent(quantity -> usable.put(item, quantity));
-            }
-        }));
+        neighbours
+                .stock()
+                .ifPresent(stock -> stock.levels().forEach((item, level) -> {
+                    if (neighbours.isMade(item)) {
+                        usable(level, day).ifPresent(quantity -> usable.put(item, quantity));
+                    }
+                }));
         return usable;
     }
 

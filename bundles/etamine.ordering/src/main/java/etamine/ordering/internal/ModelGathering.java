@@ -28,8 +28,7 @@ final class ModelGathering {
     private final PlanTerms terms;
     private final List<String> notes = new ArrayList<>();
 
-    ModelGathering(
-            Kitchen kitchen, Neighbours neighbours, Map<String, Par> pars, ShelfOrders orders, PlanTerms terms) {
+    ModelGathering(Kitchen kitchen, Neighbours neighbours, Map<String, Par> pars, ShelfOrders orders, PlanTerms terms) {
         this.kitchen = kitchen;
         this.neighbours = neighbours;
         this.pars = pars;
@@ -46,7 +45,9 @@ final class ModelGathering {
     PlanModel model(UseForecast forecast) {
         noteWhatIsMissing(forecast);
         Map<String, List<DayUse>> uses = new TreeMap<>();
-        forecast.uses().forEach(use -> uses.computeIfAbsent(use.item(), item -> new ArrayList<>()).add(use));
+        forecast.uses()
+                .forEach(use -> uses.computeIfAbsent(use.item(), item -> new ArrayList<>())
+                        .add(use));
         TreeSet<String> wanted = new TreeSet<>(pars.keySet());
         wanted.addAll(uses.keySet());
         List<ItemModel> items = new ArrayList<>();
@@ -70,14 +71,19 @@ final class ModelGathering {
             notes.add("No use is expected on these days; only pars are filled.");
         }
         forecast.problems().forEach(problem -> notes.add(problem.text()));
-        orders.uncounted().forEach(line -> notes.add("What is on order of " + neighbours.itemName(line.item()) + " from "
-                + neighbours.supplierName(line.supplier()) + " does not count: no offer says what a pack holds."));
+        orders.uncounted()
+                .forEach(line -> notes.add("What is on order of " + neighbours.itemName(line.item()) + " from "
+                        + neighbours.supplierName(line.supplier())
+                        + " does not count: no offer says what a pack holds."));
     }
 
     private Map<String, SupplierModel> suppliers() {
         Map<String, SupplierModel> models = new TreeMap<>();
-        neighbours.catalogue().ifPresent(catalogue -> catalogue.suppliers().forEach((id, supplier) ->
-                models.put(id, new SupplierModel(supplier, slots(catalogue, id)))));
+        neighbours
+                .catalogue()
+                .ifPresent(catalogue -> catalogue
+                        .suppliers()
+                        .forEach((id, supplier) -> models.put(id, new SupplierModel(supplier, slots(catalogue, id)))));
         return models;
     }
 

@@ -49,13 +49,15 @@ final class Offers {
         List<Offer> offers = catalogue.offersFor(id, terms.from());
         obstacle = offers.isEmpty() ? "Nobody offers it on " + terms.from() + "." : "";
         for (Offer offer : offers) {
-            content(catalogue, offer).ifPresentOrElse(
-                    content -> add(catalogue, offer, content), () -> obstacle = missing(offer));
+            content(catalogue, offer)
+                    .ifPresentOrElse(content -> add(catalogue, offer, content), () -> obstacle = missing(offer));
         }
     }
 
     private Optional<Quantity> content(Catalogue catalogue, Offer offer) {
-        return catalogue.content(offer).filter(content -> content.signum() > 0 && content.unit().isLike(grain.countIn()));
+        return catalogue
+                .content(offer)
+                .filter(content -> content.signum() > 0 && content.unit().isLike(grain.countIn()));
     }
 
     private String missing(Offer offer) {

@@ -100,8 +100,13 @@ public final class OrderCalls implements CallSource {
         for (SupplierOrder order : orders.all()) {
             if (order.state() == OrderState.DRAFT && order.orderBy().isPresent()) {
                 drafted.add(key(order.supplier(), order.deliver()));
-                open.add(new Open(order.supplier(), order.deliver(), order.orderBy().get().toInstant(),
-                        order.lines().size(), order.goods(), new Subject("order", order.id())));
+                open.add(new Open(
+                        order.supplier(),
+                        order.deliver(),
+                        order.orderBy().get().toInstant(),
+                        order.lines().size(),
+                        order.goods(),
+                        new Subject("order", order.id())));
             }
         }
         PlanTerms week = new PlanTerms(kitchen.today(), PlanTerms.USUAL_DAYS);
@@ -109,8 +114,13 @@ public final class OrderCalls implements CallSource {
             Delivery delivery = order.delivery();
             String key = key(delivery.supplier(), delivery.day());
             if (!drafted.contains(key)) {
-                open.add(new Open(delivery.supplier(), delivery.day(), delivery.orderBy().toInstant(),
-                        order.lines().size(), order.goods(), new Subject("plan", key)));
+                open.add(new Open(
+                        delivery.supplier(),
+                        delivery.day(),
+                        delivery.orderBy().toInstant(),
+                        order.lines().size(),
+                        order.goods(),
+                        new Subject("plan", key)));
             }
         }
         return open;
@@ -122,9 +132,8 @@ public final class OrderCalls implements CallSource {
 
     private Call closing(Open open, Instant now) {
         Duration left = Duration.between(now, open.cutOff());
-        Urgency urgency = left.compareTo(SOON) <= 0
-                ? Urgency.NOW
-                : left.compareTo(DAY) <= 0 ? Urgency.TODAY : Urgency.SOON;
+        Urgency urgency =
+                left.compareTo(SOON) <= 0 ? Urgency.NOW : left.compareTo(DAY) <= 0 ? Urgency.TODAY : Urgency.SOON;
         String lines = open.lines() == 1 ? "1 line" : open.lines() + " lines";
         String text = neighbours.supplierName(open.supplier()) + " order closes in " + words(left) + ": " + lines + ", "
                 + open.goods();
@@ -139,20 +148,32 @@ public final class OrderCalls implements CallSource {
 
     private Optional<Call> missed(SupplierOrder order, Instant now) {
         boolean late = order.state() == OrderState.DRAFT
-                && order.orderBy().map(moment -> moment.toInstant().isBefore(now)).orElse(false);
+                && order.orderBy()
+                        .map(moment -> moment.toInstant().isBefore(now))
+                        .orElse(false);
         return late
-                ? Optional.of(new Call("missed/" + order.id(), Urgency.NOW, "The draft to "
-                        + neighbours.supplierName(order.supplier()) + " for " + PlanWords.day(order.deliver())
-                        + " missed its cut-off; plan again", Optional.empty(), new Subject("order", order.id())))
+                ? Optional.of(new Call(
+                        "missed/" + order.id(),
+                        Urgency.NOW,
+                        "The draft to "
+                                + neighbours.supplierName(order.supplier()) + " for " + PlanWords.day(order.deliver())
+                                + " missed its cut-off; plan again",
+                        Optional.empty(),
+                        new Subject("order", order.id())))
                 : Optional.empty();
     }
 
     private Optional<Call> overdue(SupplierOrder order, LocalDate today) {
         boolean due = order.state() == OrderState.SENT && order.deliver().isBefore(today);
         return due
-                ? Optional.of(new Call("overdue/" + order.id(), Urgency.TODAY, "The delivery from "
-                        + neighbours.supplierName(order.supplier()) + " of " + PlanWords.day(order.deliver())
-                        + " has not been received", Optional.empty(), new Subject("order", order.id())))
+                ? Optional.of(new Call(
+                        "overdue/" + order.id(),
+                        Urgency.TODAY,
+                        "The delivery from "
+                                + neighbours.supplierName(order.supplier()) + " of " + PlanWords.day(order.deliver())
+                                + " has not been received",
+                        Optional.empty(),
+                        new Subject("order", order.id())))
                 : Optional.empty();
     }
 }

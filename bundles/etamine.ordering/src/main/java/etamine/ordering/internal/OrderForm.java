@@ -23,7 +23,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** An order as a document. It names its own currency, so that it stays what was agreed when the house changes its own. */
+/**
+ * An order as a document. It names its own currency, so that it stays what was agreed when the house changes its own.
+ */
 final class OrderForm {
     private static final String WHY = "why";
 
@@ -85,7 +87,8 @@ final class OrderForm {
         try {
             return text.isEmpty()
                     ? Optional.empty()
-                    : Optional.of(OffsetDateTime.parse(text).atZoneSameInstant(kitchen.house().zone()));
+                    : Optional.of(OffsetDateTime.parse(text)
+                            .atZoneSameInstant(kitchen.house().zone()));
         } catch (DateTimeException wrong) {
             reader.trouble("orderBy", "“" + text + "” is not a moment; write it as 2026-11-26T22:00:00Z.");
             return Optional.empty();
@@ -105,8 +108,14 @@ final class OrderForm {
             reader.trouble("", "Write pack, packPrice and amount.");
             return Optional.empty();
         }
-        return Optional.of(new OrderLine(item, reader.text("code"), packs, pack.get(),
-                new Money(packPrice.get(), currency), new Money(amount.get(), currency), sentences(why)));
+        return Optional.of(new OrderLine(
+                item,
+                reader.text("code"),
+                packs,
+                pack.get(),
+                new Money(packPrice.get(), currency),
+                new Money(amount.get(), currency),
+                sentences(why)));
     }
 
     private static List<String> sentences(JsonNode why) {
@@ -126,9 +135,10 @@ final class OrderForm {
 
     /** The document with the order in it; members that say something else stay. */
     static ObjectNode write(ObjectNode node, SupplierOrder order) {
-        node.put("id", order.id()).put("supplier", order.supplier()).put("deliver", order.deliver().toString());
-        order.orderBy().ifPresent(moment ->
-                node.put("orderBy", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(moment)));
+        node.put("id", order.id())
+                .put("supplier", order.supplier())
+                .put("deliver", order.deliver().toString());
+        order.orderBy().ifPresent(moment -> node.put("orderBy", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(moment)));
         node.put("state", order.state().name().toLowerCase(Locale.ROOT));
         node.put("currency", order.goods().currency().getCurrencyCode());
         node.put("fee", order.fee().toString());
@@ -140,7 +150,8 @@ final class OrderForm {
     private static void write(ObjectNode node, OrderLine line) {
         node.put("item", line.item()).put("code", line.code()).put("packs", line.packs());
         node.put("pack", line.pack().toString());
-        node.put("packPrice", line.packPrice().toString()).put("amount", line.amount().toString());
+        node.put("packPrice", line.packPrice().toString())
+                .put("amount", line.amount().toString());
         ArrayNode why = node.putArray(WHY);
         line.why().forEach(why::add);
     }

@@ -27,7 +27,8 @@ import java.util.Optional;
 /** Writes an order as the supplier gets it: a CSV file for machines and a PDF for people. */
 final class OrderPapers {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
-    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy, HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter MOMENT =
+            DateTimeFormatter.ofPattern("EEEE d MMMM yyyy, HH:mm", Locale.ENGLISH);
 
     private final Documents documents;
     private final Kitchen kitchen;
@@ -52,12 +53,30 @@ final class OrderPapers {
     /** The order for machines: plain figures, one line a row. */
     Grid machineGrid(SupplierOrder order) {
         List<Column> columns = columns(
-                "order", "supplier", "deliver", "code", "item", "name", "packs", "pack", "packPrice", "amount", "currency");
+                "order",
+                "supplier",
+                "deliver",
+                "code",
+                "item",
+                "name",
+                "packs",
+                "pack",
+                "packPrice",
+                "amount",
+                "currency");
         List<List<String>> rows = new ArrayList<>();
         for (OrderLine line : order.lines()) {
-            rows.add(List.of(order.id(), order.supplier(), order.deliver().toString(), line.code(), line.item(),
-                    neighbours.itemName(line.item()), String.valueOf(line.packs()), line.pack().toString(),
-                    line.packPrice().toString(), line.amount().toString(),
+            rows.add(List.of(
+                    order.id(),
+                    order.supplier(),
+                    order.deliver().toString(),
+                    line.code(),
+                    line.item(),
+                    neighbours.itemName(line.item()),
+                    String.valueOf(line.packs()),
+                    line.pack().toString(),
+                    line.packPrice().toString(),
+                    line.amount().toString(),
                     line.amount().currency().getCurrencyCode()));
         }
         return new Grid(columns, rows, List.of());
@@ -78,7 +97,10 @@ final class OrderPapers {
         blocks.add(humanGrid(order));
         blocks.add(new Facts(totals(order)));
         boolean us = kitchen.house().measures() == MeasureStyle.US;
-        return new Paper("Order " + order.id(), kitchen.house().name(), blocks,
+        return new Paper(
+                "Order " + order.id(),
+                kitchen.house().name(),
+                blocks,
                 "Prices without tax. Goods sold by weight are charged as weighed.",
                 us ? Paper.Size.LETTER : Paper.Size.A4);
     }
@@ -102,20 +124,32 @@ final class OrderPapers {
     }
 
     private Grid humanGrid(SupplierOrder order) {
-        List<Column> columns = List.of(new Column("Article", 3, false), new Column("Item", 7, false),
-                new Column("Packs", 2, true), new Column("Pack", 4, false), new Column("In all", 3, true),
-                new Column("Price", 3, true), new Column("Amount", 3, true));
+        List<Column> columns = List.of(
+                new Column("Article", 3, false),
+                new Column("Item", 7, false),
+                new Column("Packs", 2, true),
+                new Column("Pack", 4, false),
+                new Column("In all", 3, true),
+                new Column("Price", 3, true),
+                new Column("Amount", 3, true));
         List<List<String>> rows = new ArrayList<>();
         for (OrderLine line : order.lines()) {
-            rows.add(List.of(line.code(), neighbours.itemName(line.item()), String.valueOf(line.packs()),
-                    line.pack().toString(), inAll(line), line.packPrice().rounded().toString(),
+            rows.add(List.of(
+                    line.code(),
+                    neighbours.itemName(line.item()),
+                    String.valueOf(line.packs()),
+                    line.pack().toString(),
+                    inAll(line),
+                    line.packPrice().rounded().toString(),
                     line.amount().toString()));
         }
         return new Grid(columns, rows, List.of());
     }
 
     private String inAll(OrderLine line) {
-        return QuantityText.format(line.pack().total().times(Ratio.of(line.packs())), kitchen.house().measures());
+        return QuantityText.format(
+                line.pack().total().times(Ratio.of(line.packs())),
+                kitchen.house().measures());
     }
 
     private static List<Facts.Pair> totals(SupplierOrder order) {

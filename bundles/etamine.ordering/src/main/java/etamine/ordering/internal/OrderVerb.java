@@ -71,7 +71,9 @@ public final class OrderVerb implements Verb {
         }
         List<IssuedOrder> results = call.has(ISSUE)
                 ? issue(drafts, call.file(call.option("--folder").orElse("orders")))
-                : drafts.stream().map(draft -> new IssuedOrder(draft, List.of(), "")).toList();
+                : drafts.stream()
+                        .map(draft -> new IssuedOrder(draft, List.of(), ""))
+                        .toList();
         return report(results, shortfalls);
     }
 
@@ -106,11 +108,12 @@ public final class OrderVerb implements Verb {
             lines.add("Nothing has to be ordered.");
         }
         shortfalls.forEach(shortfall -> lines.add("Short: " + neighbours.itemName(shortfall.item()) + ", "
-                + QuantityText.format(shortfall.quantity(), kitchen.house().measures()) + ". " + String.join(" ", shortfall.why())));
-        boolean look = !shortfalls.isEmpty() || results.stream().anyMatch(result -> !result.problem().isEmpty());
+                + QuantityText.format(shortfall.quantity(), kitchen.house().measures()) + ". "
+                + String.join(" ", shortfall.why())));
+        boolean look = !shortfalls.isEmpty()
+                || results.stream().anyMatch(result -> !result.problem().isEmpty());
         List<String> missing = shortfalls.stream().map(Shortfall::item).toList();
-        return new Report(look ? Outcome.LOOK : Outcome.DONE,
-                Values.map("orders", json, "shortfalls", missing), lines);
+        return new Report(look ? Outcome.LOOK : Outcome.DONE, Values.map("orders", json, "shortfalls", missing), lines);
     }
 
     private static Map<String, Object> json(IssuedOrder result) {

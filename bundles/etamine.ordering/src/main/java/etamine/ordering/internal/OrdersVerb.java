@@ -51,8 +51,9 @@ public final class OrdersVerb implements Verb {
         SupplierOrder order = orders.find(given.get(0))
                 .orElseThrow(() -> VerbException.wrongCall("There is no order “" + given.get(0) + "”."));
         act(call, order);
-        return orders.find(order.id()).map(this::show).orElseGet(() -> Report.done(Values.map("orders", List.of()),
-                List.of(order.id() + " is dropped.")));
+        return orders.find(order.id())
+                .map(this::show)
+                .orElseGet(() -> Report.done(Values.map("orders", List.of()), List.of(order.id() + " is dropped.")));
     }
 
     private void act(VerbCall call, SupplierOrder order) throws VerbException {
@@ -80,18 +81,29 @@ public final class OrdersVerb implements Verb {
         List<Map<String, Object>> json = new ArrayList<>();
         for (SupplierOrder order : orders.all()) {
             json.add(json(order));
-            table.row(order.id(), neighbours.supplierName(order.supplier()), order.deliver().toString(),
-                    word(order.state()), String.valueOf(order.lines().size()), order.goods().toString(),
+            table.row(
+                    order.id(),
+                    neighbours.supplierName(order.supplier()),
+                    order.deliver().toString(),
+                    word(order.state()),
+                    String.valueOf(order.lines().size()),
+                    order.goods().toString(),
                     order.fee().toString());
         }
-        return Report.done(Values.map("orders", json), json.isEmpty() ? List.of("There are no orders.") : table.lines());
+        return Report.done(
+                Values.map("orders", json), json.isEmpty() ? List.of("There are no orders.") : table.lines());
     }
 
     private Report show(SupplierOrder order) {
         TextTable table = new TextTable("Item", "Article", ">Packs", "Pack", ">Price", ">Amount");
-        order.lines().forEach(line -> table.row(neighbours.itemName(line.item()), line.code(),
-                String.valueOf(line.packs()), line.pack().toString(), line.packPrice().rounded().toString(),
-                line.amount().toString()));
+        order.lines()
+                .forEach(line -> table.row(
+                        neighbours.itemName(line.item()),
+                        line.code(),
+                        String.valueOf(line.packs()),
+                        line.pack().toString(),
+                        line.packPrice().rounded().toString(),
+                        line.amount().toString()));
         List<String> lines = new ArrayList<>();
         lines.add(order.id() + ", " + neighbours.supplierName(order.supplier()) + ", delivery " + order.deliver() + ", "
                 + word(order.state()));

@@ -36,8 +36,9 @@ public final class ParsSection extends DocumentSection {
         Par par = ParForm.read(entry);
         List<Trouble> troubles = new ArrayList<>(References.item(par.item(), facts));
         if (troubles.isEmpty()) {
-            levels(par).forEach((pointer, level) ->
-                    troubles.addAll(References.countable(par.item(), level, pointer, facts)));
+            levels(par)
+                    .forEach((pointer, level) ->
+                            troubles.addAll(References.countable(par.item(), level, pointer, facts)));
         }
         return troubles;
     }

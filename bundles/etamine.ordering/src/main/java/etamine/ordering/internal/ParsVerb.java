@@ -64,9 +64,10 @@ public final class ParsVerb implements Verb {
             throw VerbException.rejected(missing.text());
         }
         Par before = pars.all().get(id);
-        pars.set(before == null
-                ? new Par(id, level, Map.of(), Optional.empty(), Optional.empty())
-                : new Par(id, level, before.weekdays(), before.orderAt(), before.capacity()));
+        pars.set(
+                before == null
+                        ? new Par(id, level, Map.of(), Optional.empty(), Optional.empty())
+                        : new Par(id, level, before.weekdays(), before.orderAt(), before.capacity()));
     }
 
     private static Quantity quantity(String text) throws VerbException {
@@ -85,10 +86,23 @@ public final class ParsVerb implements Verb {
             par.weekdays().forEach((day, level) -> weekdays.put(ParForm.letters(day), level.toString()));
             String orderAt = par.orderAt().map(Quantity::toString).orElse("");
             String capacity = par.capacity().map(Quantity::toString).orElse("");
-            json.add(Values.map("item", par.item(), "par", par.par().toString(), "weekdays", weekdays,
-                    "orderAt", orderAt, "capacity", capacity));
-            table.row(neighbours.itemName(par.item()), par.par().toString(),
-                    weekdays.isEmpty() ? "" : weekdays.toString().replaceAll("[{}]", ""), orderAt, capacity);
+            json.add(Values.map(
+                    "item",
+                    par.item(),
+                    "par",
+                    par.par().toString(),
+                    "weekdays",
+                    weekdays,
+                    "orderAt",
+                    orderAt,
+                    "capacity",
+                    capacity));
+            table.row(
+                    neighbours.itemName(par.item()),
+                    par.par().toString(),
+                    weekdays.isEmpty() ? "" : weekdays.toString().replaceAll("[{}]", ""),
+                    orderAt,
+                    capacity);
         }
         return Report.done(Values.map("pars", json), json.isEmpty() ? List.of("No pars are set.") : table.lines());
     }

@@ -95,8 +95,15 @@ public final class PlanDesk implements OrderDesk {
         String supplier = order.delivery().supplier();
         String id = OrderNumber.next(supplier, order.delivery().day(), taken);
         taken.add(id);
-        return new SupplierOrder(id, supplier, order.delivery().day(), Optional.of(order.delivery().orderBy()),
-                OrderState.DRAFT, order.lines(), order.goods(), order.fee());
+        return new SupplierOrder(
+                id,
+                supplier,
+                order.delivery().day(),
+                Optional.of(order.delivery().orderBy()),
+                OrderState.DRAFT,
+                order.lines(),
+                order.goods(),
+                order.fee());
     }
 
     @Override
@@ -144,8 +151,10 @@ public final class PlanDesk implements OrderDesk {
     }
 
     private Catalogue catalogue() {
-        return neighbours.catalogue().orElseThrow(() -> new BookException(
-                BookException.Reason.OTHER, "Without the catalogue module nothing can be added to an order."));
+        return neighbours
+                .catalogue()
+                .orElseThrow(() -> new BookException(
+                        BookException.Reason.OTHER, "Without the catalogue module nothing can be added to an order."));
     }
 
     private void change(String id, String label, BiConsumer<SupplierOrder, List<OrderLine>> work) {
@@ -165,14 +174,24 @@ public final class PlanDesk implements OrderDesk {
             return;
         }
         Money goods = OrderForm.goods(lines, order.goods().currency());
-        orders.save(transaction, new SupplierOrder(order.id(), order.supplier(), order.deliver(), order.orderBy(),
-                OrderState.DRAFT, lines, goods, order.fee()));
+        orders.save(
+                transaction,
+                new SupplierOrder(
+                        order.id(),
+                        order.supplier(),
+                        order.deliver(),
+                        order.orderBy(),
+                        OrderState.DRAFT,
+                        lines,
+                        goods,
+                        order.fee()));
     }
 
     private SupplierOrder draftOf(String id) {
         return orders.find(id)
                 .filter(order -> order.state() == OrderState.DRAFT)
-                .orElseThrow(() -> new BookException(BookException.Reason.STALE,
+                .orElseThrow(() -> new BookException(
+                        BookException.Reason.STALE,
                         "Order " + id + " is no draft any more; look at the list of orders."));
     }
 
@@ -187,9 +206,11 @@ public final class PlanDesk implements OrderDesk {
     @Override
     public void cancel(String id) {
         book.write("Call off " + id, transaction -> {
-            if (orders.find(id).filter(order -> order.state() == OrderState.SENT).isEmpty()) {
-                throw new BookException(BookException.Reason.STALE, "Only a sent order can be called off; " + id
-                        + " is none.");
+            if (orders.find(id)
+                    .filter(order -> order.state() == OrderState.SENT)
+                    .isEmpty()) {
+                throw new BookException(
+                        BookException.Reason.STALE, "Only a sent order can be called off; " + id + " is none.");
             }
             orders.move(transaction, id, OrderState.CANCELLED);
             return id;
@@ -198,8 +219,12 @@ public final class PlanDesk implements OrderDesk {
 
     @Override
     public List<IssuedOrder> issue(List<String> ids, Path folder) throws IOException {
-        Documents documents = neighbours.documents().orElseThrow(() -> new BookException(BookException.Reason.OTHER,
-                "The part that writes PDF and CSV files is not running; start etamine.documents and issue again."));
+        Documents documents = neighbours
+                .documents()
+                .orElseThrow(
+                        () -> new BookException(
+                                BookException.Reason.OTHER,
+                                "PDF and CSV files cannot be written now; start etamine.documents and issue again."));
         OrderPapers papers = new OrderPapers(documents, kitchen, neighbours);
         List<IssuedOrder> issued = new ArrayList<>();
         for (String id : ids) {
@@ -226,7 +251,9 @@ public final class PlanDesk implements OrderDesk {
     }
 
     private boolean isTooLate(SupplierOrder order) {
-        return order.orderBy().map(moment -> moment.toInstant().isBefore(kitchen.clock().instant())).orElse(false);
+        return order.orderBy()
+                .map(moment -> moment.toInstant().isBefore(kitchen.clock().instant()))
+                .orElse(false);
     }
 
     private IssuedOrder tooLate(SupplierOrder order) {

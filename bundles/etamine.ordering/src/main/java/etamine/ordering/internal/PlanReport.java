@@ -16,8 +16,12 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
-/** Shows a plan to machines and to people. */
+/**
+ * Shows a plan to machines and to people; what is not known stands as an empty optional, which the console writes as
+ * null.
+ */
 final class PlanReport {
     private final OrderPlan plan;
     private final Neighbours neighbours;
@@ -39,13 +43,14 @@ final class PlanReport {
                 "from", plan.terms().from().toString(),
                 "days", plan.terms().days(),
                 "total", plan.total().toString(),
-                "bound", null,
-                "gapPercent", null,
+                "bound", Optional.empty(),
+                "gapPercent", Optional.empty(),
                 "method", "par",
                 "byHand", Values.map("total", plan.total().toString()),
                 "orders", plan.orders().stream().map(PlanReport::json).toList(),
                 "shortfalls", plan.shortfalls().stream().map(PlanReport::json).toList(),
-                "expectedWaste", plan.expectedWaste().stream().map(PlanReport::json).toList(),
+                "expectedWaste",
+                        plan.expectedWaste().stream().map(PlanReport::json).toList(),
                 "notes", plan.notes());
     }
 
@@ -53,7 +58,9 @@ final class PlanReport {
         return Values.map(
                 "supplier", order.delivery().supplier(),
                 "deliver", order.delivery().day().toString(),
-                "orderBy", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(order.delivery().orderBy()),
+                "orderBy",
+                        DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(
+                                order.delivery().orderBy()),
                 "goods", order.goods().toString(),
                 "fee", order.fee().toString(),
                 "lines", order.lines().stream().map(PlanReport::json).toList());
@@ -83,7 +90,7 @@ final class PlanReport {
                 "item", waste.item(),
                 "date", waste.day().toString(),
                 "quantity", waste.quantity().toString(),
-                "value", waste.value().map(Money::toString).orElse(null),
+                "value", waste.value().map(Money::toString),
                 "why", waste.why());
     }
 
@@ -103,12 +110,18 @@ final class PlanReport {
     private void addOrder(List<String> lines, PlannedOrder order) {
         lines.add(neighbours.supplierName(order.delivery().supplier()) + ", delivery "
                 + PlanWords.day(order.delivery().day()) + ", order by "
-                + DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").format(order.delivery().orderBy()) + ": goods "
+                + DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm")
+                        .format(order.delivery().orderBy()) + ": goods "
                 + order.goods() + ", fee " + order.fee());
         TextTable table = new TextTable("  Item", "Article", ">Packs", "Pack", ">Price", ">Amount");
-        order.lines().forEach(line -> table.row("  " + neighbours.itemName(line.item()), line.code(),
-                String.valueOf(line.packs()), line.pack().toString(), line.packPrice().rounded().toString(),
-                line.amount().toString()));
+        order.lines()
+                .forEach(line -> table.row(
+                        "  " + neighbours.itemName(line.item()),
+                        line.code(),
+                        String.valueOf(line.packs()),
+                        line.pack().toString(),
+                        line.packPrice().rounded().toString(),
+                        line.amount().toString()));
         List<String> rows = table.lines();
         lines.add(rows.get(0));
         for (int i = 0; i < order.lines().size(); i++) {

@@ -22,7 +22,8 @@ final class References {
     }
 
     static List<Trouble> supplier(String supplier, Facts facts) {
-        if (!facts.covers(Supplier.class) || facts.find(Supplier.class, supplier).isPresent()) {
+        if (!facts.covers(Supplier.class)
+                || facts.find(Supplier.class, supplier).isPresent()) {
             return List.of();
         }
         return List.of(new Trouble("/supplier", "There is no supplier “" + supplier + "”; add it or correct the id."));

@@ -30,7 +30,8 @@ final class SalesPattern {
     Map<String, Ratio> on(DayOfWeek day) {
         Map<String, Ratio> means = new TreeMap<>();
         sold.getOrDefault(day, Map.of())
-                .forEach((recipe, number) -> means.put(recipe, Ratio.of(number, days.get(day).size())));
+                .forEach((recipe, number) ->
+                        means.put(recipe, Ratio.of(number, days.get(day).size())));
         return means;
     }
 }

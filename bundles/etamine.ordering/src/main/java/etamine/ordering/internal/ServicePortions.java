@@ -35,10 +35,11 @@ final class ServicePortions {
     /** The main things made by the recipes served, in portions. */
     Map<String, Quantity> on(LocalDate day) {
         Map<String, Quantity> wanted = new TreeMap<>();
-        portions(day).forEach((id, portions) -> recipes.find(id)
-                .filter(recipe -> !recipe.makes().isEmpty() && portions.signum() > 0)
-                .map(ServicePortions::main)
-                .ifPresent(item -> wanted.merge(item, new Quantity(portions, Unit.PORTION), Quantity::plus)));
+        portions(day)
+                .forEach((id, portions) -> recipes.find(id)
+                        .filter(recipe -> !recipe.makes().isEmpty() && portions.signum() > 0)
+                        .map(ServicePortions::main)
+                        .ifPresent(item -> wanted.merge(item, new Quantity(portions, Unit.PORTION), Quantity::plus)));
         return wanted;
     }
 

@@ -29,8 +29,8 @@ import org.osgi.service.component.annotations.Deactivate;
 import org.osgi.service.component.annotations.Reference;
 
 /**
- * The orders on a shelf of the book, and what is on its way without one. The latter is shown as a sent order per supplier
- * and day, as far as the catalogue knows the packs, so that it can be received like any other.
+ * The orders on a shelf of the book, and what is on its way without one. The latter is shown as a sent order per
+ * supplier and day, as far as the catalogue knows the packs, so that it can be received like any other.
  */
 @Component(service = {Orders.class, ShelfOrders.class})
 public final class ShelfOrders implements Orders {
@@ -82,8 +82,8 @@ public final class ShelfOrders implements Orders {
     private Optional<OnOrder> onOrder(SupplierOrder order, OrderLine line) {
         Quantity quantity = line.pack().total().times(Ratio.of(line.packs()));
         return Counting.count(neighbours.item(line.item()), quantity) instanceof Conversion.Converted counted
-                ? Optional.of(new OnOrder(
-                        order.supplier(), line.item(), line.packs(), counted.quantity(), order.deliver()))
+                ? Optional.of(
+                        new OnOrder(order.supplier(), line.item(), line.packs(), counted.quantity(), order.deliver()))
                 : Optional.empty();
     }
 
@@ -102,13 +102,25 @@ public final class ShelfOrders implements Orders {
 
     /** Gives an order another state. */
     void move(Transaction transaction, String id, OrderState state) {
-        orders.get(id).map(Kept::value).ifPresent(order -> save(transaction, new SupplierOrder(order.id(),
-                order.supplier(), order.deliver(), order.orderBy(), state, order.lines(), order.goods(), order.fee())));
+        orders.get(id)
+                .map(Kept::value)
+                .ifPresent(order -> save(
+                        transaction,
+                        new SupplierOrder(
+                                order.id(),
+                                order.supplier(),
+                                order.deliver(),
+                                order.orderBy(),
+                                state,
+                                order.lines(),
+                                order.goods(),
+                                order.fee())));
     }
 
     /** Saves an order. */
     void save(Transaction transaction, SupplierOrder order) {
-        ObjectNode node = orders.get(order.id()).map(kept -> kept.json().deepCopy()).orElseGet(EntryJson::empty);
+        ObjectNode node =
+                orders.get(order.id()).map(kept -> kept.json().deepCopy()).orElseGet(EntryJson::empty);
         orders.save(transaction, order.id(), new Kept<>(order, OrderForm.write(node, order)));
     }
 

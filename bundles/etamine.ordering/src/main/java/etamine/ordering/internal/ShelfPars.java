@@ -48,7 +48,8 @@ public final class ShelfPars implements ParBook {
     @Override
     public void set(Par par) {
         book.write("Par of " + par.item(), transaction -> {
-            ObjectNode node = shelf.get(par.item()).map(kept -> kept.json().deepCopy()).orElseGet(EntryJson::empty);
+            ObjectNode node =
+                    shelf.get(par.item()).map(kept -> kept.json().deepCopy()).orElseGet(EntryJson::empty);
             shelf.save(transaction, par.item(), new Kept<>(par, ParForm.write(node, par)));
             return par;
         });

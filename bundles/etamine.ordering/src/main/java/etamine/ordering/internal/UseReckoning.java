@@ -39,8 +39,9 @@ final class UseReckoning {
 
     UseForecast run() {
         Map<LocalDate, List<WrittenUse>> written = new TreeMap<>();
-        diary.writtenUse(from, to).forEach(use ->
-                written.computeIfAbsent(use.date(), day -> new ArrayList<>()).add(use));
+        diary.writtenUse(from, to)
+                .forEach(use -> written.computeIfAbsent(use.date(), day -> new ArrayList<>())
+                        .add(use));
         Optional<Recipes> recipes = neighbours.recipes();
         Optional<ServicePortions> portions = recipes.map(known -> new ServicePortions(diary, known, from, to));
         Map<String, Quantity> demand = new TreeMap<>();
@@ -59,13 +60,15 @@ final class UseReckoning {
     }
 
     private List<DayUse> follow(
-            Recipes recipes, ServicePortions portions, LocalDate day, Map<String, Quantity> demand,
+            Recipes recipes,
+            ServicePortions portions,
+            LocalDate day,
+            Map<String, Quantity> demand,
             List<WrittenUse> stated) {
         Map<String, Quantity> made = madeOf(recipes, stated);
         Map<String, Quantity> onHand = MadeStock.usableOn(day, neighbours);
         Map<String, Quantity> available = new TreeMap<>(onHand);
-        made.forEach((item, quantity) ->
-                available.put(item, Quantity.of(MORE_THAN_EVER, quantity.unit())));
+        made.forEach((item, quantity) -> available.put(item, Quantity.of(MORE_THAN_EVER, quantity.unit())));
         Requirement before = recipes.require(demand, available);
         portions.on(day).forEach((item, quantity) -> demand.merge(item, quantity, Quantity::plus));
         Requirement after = recipes.require(demand, available);

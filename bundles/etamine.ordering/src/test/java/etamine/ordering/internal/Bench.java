@@ -32,7 +32,8 @@ import java.util.stream.Collectors;
 final class Bench {
     final VolatileBook book = new VolatileBook();
     final SetClock clock = SetClock.at("2026-11-24T09:00:00Z");
-    final SetKitchen kitchen = new SetKitchen(SetKitchen.at("2026-11-24T09:00:00Z").house(), clock);
+    final SetKitchen kitchen =
+            new SetKitchen(SetKitchen.at("2026-11-24T09:00:00Z").house(), clock);
     final Neighbours neighbours = new Neighbours();
     final SetCatalogue catalogue = new SetCatalogue();
     final SetStock stock = new SetStock();

@@ -41,9 +41,10 @@ class DiaryUseTest {
         diary.mix.put("plate", Ratio.parse("0.2"));
 
         // 10 plates: 700 g of puree = 2 batches: 1 kg of celeriac, 200 ml of cream; and 100 ml of cream on the plate.
-        assertThat(between(FRIDAY, FRIDAY)).containsExactly("2026-11-27 celeriac 1000 g covers", "2026-11-27 cream 300 ml covers");
-        assertThat(use.between(FRIDAY, FRIDAY).get(1).parts()).isEqualTo(Map.of(
-                "plate", Quantity.parse("100 ml"), "puree", Quantity.parse("200 ml")));
+        assertThat(between(FRIDAY, FRIDAY))
+                .containsExactly("2026-11-27 celeriac 1000 g covers", "2026-11-27 cream 300 ml covers");
+        assertThat(use.between(FRIDAY, FRIDAY).get(1).parts())
+                .isEqualTo(Map.of("plate", Quantity.parse("100 ml"), "puree", Quantity.parse("200 ml")));
     }
 
     @Test
@@ -54,8 +55,11 @@ class DiaryUseTest {
         neighbours.stock = new SetStock().lot("puree", "1050 g", "2026-12-03");
 
         // 1,050 g are there: all of Friday's 700 g and half of Saturday's, whose other half is one batch.
-        assertThat(between(FRIDAY, FRIDAY.plusDays(1))).containsExactly(
-                "2026-11-27 cream 100 ml covers", "2026-11-28 celeriac 500 g covers", "2026-11-28 cream 200 ml covers");
+        assertThat(between(FRIDAY, FRIDAY.plusDays(1)))
+                .containsExactly(
+                        "2026-11-27 cream 100 ml covers",
+                        "2026-11-28 celeriac 500 g covers",
+                        "2026-11-28 cream 200 ml covers");
     }
 
     @Test
@@ -74,9 +78,10 @@ class DiaryUseTest {
         diary.mix.put("plate", Ratio.parse("0.2"));
         diary.written.add(new WrittenUse(FRIDAY, "cream", Quantity.parse("3 l")));
 
-        assertThat(between(FRIDAY, FRIDAY.plusDays(1))).containsExactly(
-                "2026-11-27 celeriac 1000 g covers", "2026-11-27 cream 3 l written",
-                "2026-11-28 celeriac 1000 g covers", "2026-11-28 cream 300 ml covers");
+        assertThat(between(FRIDAY, FRIDAY.plusDays(1)))
+                .containsExactly(
+                        "2026-11-27 celeriac 1000 g covers", "2026-11-27 cream 3 l written",
+                        "2026-11-28 celeriac 1000 g covers", "2026-11-28 cream 300 ml covers");
     }
 
     @Test
@@ -86,8 +91,11 @@ class DiaryUseTest {
         diary.written.add(new WrittenUse(FRIDAY, "puree", Quantity.parse("350 g")));
 
         // One batch of puree instead of two; the plates' own cream stays.
-        assertThat(between(FRIDAY, FRIDAY)).containsExactly("2026-11-27 celeriac 500 g covers",
-                "2026-11-27 cream 200 ml covers", "2026-11-27 puree 350 g written");
+        assertThat(between(FRIDAY, FRIDAY))
+                .containsExactly(
+                        "2026-11-27 celeriac 500 g covers",
+                        "2026-11-27 cream 200 ml covers",
+                        "2026-11-27 puree 350 g written");
     }
 
     @Test
@@ -97,8 +105,8 @@ class DiaryUseTest {
         diary.sales.add(new Sale(FRIDAY.minusDays(1), "plate", 99));
         diary.sales.add(new Sale(FRIDAY.minusWeeks(9), "plate", 500));
 
-        assertThat(between(FRIDAY, FRIDAY)).containsExactly(
-                "2026-11-27 celeriac 1000 g history", "2026-11-27 cream 300 ml history");
+        assertThat(between(FRIDAY, FRIDAY))
+                .containsExactly("2026-11-27 celeriac 1000 g history", "2026-11-27 cream 300 ml history");
     }
 
     @Test

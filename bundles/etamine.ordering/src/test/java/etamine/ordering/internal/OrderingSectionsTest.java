@@ -22,12 +22,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class OrderingSectionsTest {
     private static final String PAR =
-            "{\"item\":\"cream\",\"par\":\"8 l\",\"weekdays\":{\"FR\":\"12 l\"},\"orderAt\":\"3 l\",\"capacity\":\"20 l\"}";
-    private static final String ORDER = "{\"id\":\"2026-W48-dairy-1\",\"supplier\":\"dairy\",\"deliver\":\"2026-11-27\","
-            + "\"orderBy\":\"2026-11-26T22:00:00Z\",\"state\":\"sent\",\"currency\":\"EUR\",\"fee\":\"6.00\",\"note\":\"x\","
-            + "\"lines\":[{\"item\":\"cream\",\"code\":\"D-104\",\"packs\":2,\"pack\":\"6 x 1 l\",\"packPrice\":\"24.60\","
-            + "\"amount\":\"49.20\",\"why\":[\"a reason\"]}]}";
-    private static final String COMING = "{\"supplier\":\"dairy\",\"item\":\"cream\",\"packs\":1,\"deliver\":\"2026-11-27\"}";
+            "{\"item\":\"cream\",\"par\":\"8 l\",\"weekdays\":{\"FR\":\"12 l\"},"
+                    + "\"orderAt\":\"3 l\",\"capacity\":\"20 l\"}";
+    private static final String ORDER =
+            "{\"id\":\"2026-W48-dairy-1\",\"supplier\":\"dairy\",\"deliver\":\"2026-11-27\","
+                    + "\"orderBy\":\"2026-11-26T22:00:00Z\",\"state\":\"sent\",\"currency\":\"EUR\","
+                    + "\"fee\":\"6.00\",\"note\":\"x\","
+                    + "\"lines\":[{\"item\":\"cream\",\"code\":\"D-104\",\"packs\":2,\"pack\":\"6 x 1 l\","
+                    + "\"packPrice\":\"24.60\","
+                    + "\"amount\":\"49.20\",\"why\":[\"a reason\"]}]}";
+    private static final String COMING =
+            "{\"supplier\":\"dairy\",\"item\":\"cream\",\"packs\":1,\"deliver\":\"2026-11-27\"}";
 
     private final Bench bench = Bench.withDairy();
 
@@ -38,7 +43,11 @@ class OrderingSectionsTest {
         VolatileBook book = new VolatileBook();
         load(book, name, json);
         assertThat(section(book, name).dump()).hasToString(json);
-        assertThat(new ObjectMapper().readTree(section(book, name).schema()).path("type").asText()).isEqualTo("array");
+        assertThat(new ObjectMapper()
+                        .readTree(section(book, name).schema())
+                        .path("type")
+                        .asText())
+                .isEqualTo("array");
     }
 
     @ParameterizedTest
@@ -50,12 +59,12 @@ class OrderingSectionsTest {
             pars    | {"par":"8 l"}                                                       | /item
             onOrder | {"supplier":"dairy","item":"cream","packs":0,"deliver":"2026-11-27"} | /packs
             onOrder | {"supplier":"dairy","item":"cream","packs":1,"deliver":"Friday"}     | /deliver
-            orders  | {"id":"a","supplier":"b","deliver":"2026-11-27","lines":[{"item":"c","packs":1,"pack":"1 l"}]} | /lines/0
+            orders  | {"id":"a","supplier":"b","deliver":"2026-11-27","lines":[{"item":"c","packs":1,"pack":"2 l"}]} | /lines/0
             orders  | {"id":"a","supplier":"b","deliver":"2026-11-27","state":"lost","lines":[]} | /state
             """)
     void pointsAtWhatIsWrong(String name, String entry, String pointer) throws IOException {
-        List<ExchangeEntry> read = section(bench.book, name)
-                .read(new ObjectMapper().readTree("[" + entry + "]"), new SetFacts());
+        List<ExchangeEntry> read =
+                section(bench.book, name).read(new ObjectMapper().readTree("[" + entry + "]"), new SetFacts());
 
         assertThat(read.get(0).troubles()).extracting(Trouble::pointer).containsExactly(pointer);
     }
@@ -76,7 +85,8 @@ class OrderingSectionsTest {
     void showsWhatIsOnOrderWithoutAnOrderAsOneThatCanBeReceived() throws IOException {
         load(bench.book, "onOrder", "[" + COMING + "]");
 
-        assertThat(bench.orders.onOrder()).extracting(line -> line.item() + " " + line.quantity() + " " + line.deliver())
+        assertThat(bench.orders.onOrder())
+                .extracting(line -> line.item() + " " + line.quantity() + " " + line.deliver())
                 .containsExactly("cream 6 l 2026-11-27");
         assertThat(bench.orders.find("2026-11-27-dairy").orElseThrow().state()).isEqualTo(OrderState.SENT);
 

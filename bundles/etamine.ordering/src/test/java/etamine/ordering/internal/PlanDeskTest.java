@@ -44,7 +44,8 @@ class PlanDeskTest {
         assertThat(plan.orders()).hasSize(1);
         assertThat(plan.orders().get(0).delivery().day()).isEqualTo(TUESDAY.plusDays(3));
         // cream: par 8 l, 4.5 l there: 3.5 l short, 1 pack of 6 l; butter: par 3 kg, none there: 2 packs of 2 kg.
-        assertThat(plan.orders().get(0).lines()).extracting(line -> line.code() + " " + line.packs())
+        assertThat(plan.orders().get(0).lines())
+                .extracting(line -> line.code() + " " + line.packs())
                 .containsExactly("D-201 2", "D-104 1");
         assertThat(plan.orders().get(0).goods()).isEqualTo(euro("54.60"));
         assertThat(plan.total()).isEqualTo(euro("60.60"));
@@ -59,9 +60,12 @@ class PlanDeskTest {
 
     @Test
     void fillsWeekdayPars() {
-        bench.pars.set(new Par("cream", Quantity.parse("8 l"),
+        bench.pars.set(new Par(
+                "cream",
+                Quantity.parse("8 l"),
                 Map.of(DayOfWeek.FRIDAY, Quantity.parse("18 l")),
-                Optional.empty(), Optional.empty()));
+                Optional.empty(),
+                Optional.empty()));
 
         assertThat(plan().orders().get(0).lines().get(1).packs()).isEqualTo(3);
     }
@@ -82,7 +86,8 @@ class PlanDeskTest {
         issueAll();
 
         assertThat(plan().orders()).isEmpty();
-        assertThat(bench.orders.onOrder()).extracting(line -> line.item() + " " + line.quantity())
+        assertThat(bench.orders.onOrder())
+                .extracting(line -> line.item() + " " + line.quantity())
                 .containsExactly("butter 4 kg", "cream 6 l");
     }
 
@@ -97,7 +102,8 @@ class PlanDeskTest {
         bench.pars.set(Bench.par("cream", "20 l"));
         bench.desk.draft(plan());
 
-        assertThat(bench.orders.all()).extracting(order -> order.id() + " " + order.state())
+        assertThat(bench.orders.all())
+                .extracting(order -> order.id() + " " + order.state())
                 .containsExactlyInAnyOrder("2026-W48-dairy-1 SENT", "2026-W48-dairy-2 DRAFT");
     }
 
@@ -124,8 +130,8 @@ class PlanDeskTest {
         List<IssuedOrder> issued = issueAll();
 
         assertThat(issued.get(0).order().state()).isEqualTo(OrderState.SENT);
-        assertThat(issued.get(0).files()).containsExactly(
-                folder.resolve("2026-W48-dairy-1.csv"), folder.resolve("2026-W48-dairy-1.pdf"));
+        assertThat(issued.get(0).files())
+                .containsExactly(folder.resolve("2026-W48-dairy-1.csv"), folder.resolve("2026-W48-dairy-1.pdf"));
         assertThat(Files.readString(issued.get(0).files().get(0))).isEqualTo("""
                 2026-W48-dairy-1,dairy,2026-11-27,D-201,butter,Butter,2,2 kg,15.00,30.00,EUR
                 2026-W48-dairy-1,dairy,2026-11-27,D-104,cream,Cream,1,6 x 1 l,24.60,24.60,EUR""");
@@ -138,7 +144,8 @@ class PlanDeskTest {
         ((Bench.PlainDocuments) bench.neighbours.documents).failsFor = "2026-W48-dairy-1.pdf";
         bench.desk.draft(plan());
 
-        assertThatThrownBy(() -> bench.desk.issue(List.of("2026-W48-dairy-1"), folder)).isInstanceOf(IOException.class);
+        assertThatThrownBy(() -> bench.desk.issue(List.of("2026-W48-dairy-1"), folder))
+                .isInstanceOf(IOException.class);
         assertThat(bench.orders.find("2026-W48-dairy-1").orElseThrow().state()).isEqualTo(OrderState.DRAFT);
     }
 
@@ -181,14 +188,16 @@ class PlanDeskTest {
         bench.desk.addLine("2026-W48-dairy-1", cream, 2);
 
         assertThat(bench.orders.find("2026-W48-dairy-1").orElseThrow().lines())
-                .extracting(line -> line.code() + " " + line.packs()).containsExactly("D-201 2", "D-104 3");
+                .extracting(line -> line.code() + " " + line.packs())
+                .containsExactly("D-201 2", "D-104 3");
     }
 
     @Test
     void refusesToChangeWhatWasSent() throws IOException {
         issueAll();
 
-        assertThatThrownBy(() -> bench.desk.setPacks("2026-W48-dairy-1", "D-104", 3)).isInstanceOf(BookException.class);
+        assertThatThrownBy(() -> bench.desk.setPacks("2026-W48-dairy-1", "D-104", 3))
+                .isInstanceOf(BookException.class);
         assertThatThrownBy(() -> bench.desk.discard("2026-W48-dairy-1")).isInstanceOf(BookException.class);
     }
 
@@ -211,7 +220,8 @@ class PlanDeskTest {
         OrderPlan plan = plan();
 
         assertThat(plan.orders()).isEmpty();
-        assertThat(plan.shortfalls()).extracting(short1 -> short1.item() + " " + short1.quantity())
+        assertThat(plan.shortfalls())
+                .extracting(short1 -> short1.item() + " " + short1.quantity())
                 .containsExactly("butter 3 kg", "cream 3.5 l");
         assertThat(plan.notes()).contains("There is no catalogue module, so nobody can be ordered from.");
     }
@@ -243,7 +253,8 @@ class PlanDeskTest {
     }
 
     private List<IssuedOrder> issueAll() throws IOException {
-        return bench.desk.issue(bench.desk.draft(plan()).stream().map(SupplierOrder::id).toList(), folder);
+        return bench.desk.issue(
+                bench.desk.draft(plan()).stream().map(SupplierOrder::id).toList(), folder);
     }
 
     private OrderPlan plan() {

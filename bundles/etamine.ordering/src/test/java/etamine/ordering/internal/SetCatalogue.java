@@ -30,14 +30,31 @@ final class SetCatalogue implements Catalogue {
     private final List<Offer> offers = new ArrayList<>();
 
     SetCatalogue supplier(String id, String minimum, String fee, DayOfWeek... days) {
-        suppliers.put(id, new Supplier(id, "The " + id, "orders@" + id + ".example", Set.of(days),
-                Optional.of(new CutOff(1, LocalTime.of(22, 0))), Money.of(minimum, EUR), Money.of(fee, EUR)));
+        suppliers.put(
+                id,
+                new Supplier(
+                        id,
+                        "The " + id,
+                        "orders@" + id + ".example",
+                        Set.of(days),
+                        Optional.of(new CutOff(1, LocalTime.of(22, 0))),
+                        Money.of(minimum, EUR),
+                        Money.of(fee, EUR)));
         return this;
     }
 
     SetCatalogue offer(String supplier, String item, String code, String pack, String price) {
-        offers.add(new Offer(supplier, item, code, "", Pack.parse(pack), new BigDecimal(price), Optional.empty(), List.of(),
-                Optional.of(Period.ofDays(9)), Optional.empty()));
+        offers.add(new Offer(
+                supplier,
+                item,
+                code,
+                "",
+                Pack.parse(pack),
+                new BigDecimal(price),
+                Optional.empty(),
+                List.of(),
+                Optional.of(Period.ofDays(9)),
+                Optional.empty()));
         return this;
     }
 

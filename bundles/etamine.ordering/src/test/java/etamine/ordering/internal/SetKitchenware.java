@@ -33,14 +33,34 @@ final class SetKitchenware {
     private SetKitchenware() {}
 
     static Item item(String id, Unit countIn) {
-        return new Item(id, id.substring(0, 1).toUpperCase() + id.substring(1), "", false, "", Optional.empty(), countIn,
-                List.of(), List.of(), Allergens.unknown(), Optional.empty());
+        return new Item(
+                id,
+                id.substring(0, 1).toUpperCase() + id.substring(1),
+                "",
+                false,
+                "",
+                Optional.empty(),
+                countIn,
+                List.of(),
+                List.of(),
+                Allergens.unknown(),
+                Optional.empty());
     }
 
     static Recipe recipe(String id, String makes, Use... uses) {
         Make make = new Make(id, Quantity.parse(makes), Optional.empty());
-        return new Recipe(id, id, Kind.PLATE, List.of(uses), List.of(make), Optional.empty(), Optional.empty(), 0,
-                List.of(), Optional.empty(), "");
+        return new Recipe(
+                id,
+                id,
+                Kind.PLATE,
+                List.of(uses),
+                List.of(make),
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                List.of(),
+                Optional.empty(),
+                "");
     }
 
     static Use use(String item, String quantity) {
@@ -75,10 +95,11 @@ final class SetKitchenware {
         SetStock lot(String item, String quantity, String useBy) {
             Quantity amount = Quantity.parse(quantity);
             Optional<LocalDate> last = useBy.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(useBy));
-            List<Lot> lots = new ArrayList<>(
-                    levels.containsKey(item) ? levels.get(item).lots() : List.of());
+            List<Lot> lots =
+                    new ArrayList<>(levels.containsKey(item) ? levels.get(item).lots() : List.of());
             lots.add(new Lot(item, "walk-in", "", amount, last, Optional.empty()));
-            Quantity sum = lots.stream().map(Lot::quantity).reduce(Quantity::plus).orElseThrow();
+            Quantity sum =
+                    lots.stream().map(Lot::quantity).reduce(Quantity::plus).orElseThrow();
             levels.put(item, new StockLevel(item, sum, lots, Optional.empty()));
             return this;
         }
@@ -166,7 +187,8 @@ final class SetKitchenware {
         @Override
         public List<Recipe> usersOf(String item) {
             return all.values().stream()
-                    .filter(recipe -> recipe.uses().stream().anyMatch(use -> use.item().equals(item)))
+                    .filter(recipe ->
+                            recipe.uses().stream().anyMatch(use -> use.item().equals(item)))
                     .toList();
         }
 
@@ -179,8 +201,13 @@ final class SetKitchenware {
             return new Requirement(bought, Map.of(), parts, List.of());
         }
 
-        private void follow(String item, Quantity quantity, String asker, Map<String, Quantity> left,
-                Map<String, Quantity> bought, Map<String, Map<String, Quantity>> parts) {
+        private void follow(
+                String item,
+                Quantity quantity,
+                String asker,
+                Map<String, Quantity> left,
+                Map<String, Quantity> bought,
+                Map<String, Map<String, Quantity>> parts) {
             Recipe recipe = all.get(item);
             if (recipe == null) {
                 bought.merge(item, quantity, Quantity::plus);
@@ -190,9 +217,9 @@ final class SetKitchenware {
             Quantity there = left.getOrDefault(item, Quantity.zero(quantity.unit()));
             Quantity taken = there.compareTo(quantity) < 0 ? there : quantity;
             left.put(item, there.minus(taken));
-            Ratio batches = quantity.minus(taken).dividedBy(recipe.makes().get(0).quantity());
-            recipe.uses().forEach(use ->
-                    follow(use.item(), use.quantity().times(batches), item, left, bought, parts));
+            Ratio batches =
+                    quantity.minus(taken).dividedBy(recipe.makes().get(0).quantity());
+            recipe.uses().forEach(use -> follow(use.item(), use.quantity().times(batches), item, left, bought, parts));
         }
     }
 }

@@ -69,14 +69,20 @@ final class DiaryBench implements Bench {
     private EditGrid soldGrid(Composite cell) {
         List<GridColumn> columns = List.of(
                 GridColumn.entry("Recipe", 5).completing(names::completeRecipe), GridColumn.entry("Portions sold", 3));
-        return new EditGrid(cell, "grid:sold", columns,
+        return new EditGrid(
+                cell,
+                "grid:sold",
+                columns,
                 (about, row, cells) -> save(model.editSold(LocalDate.parse(about), row, cells)));
     }
 
     private EditGrid statedGrid(Composite cell) {
         List<GridColumn> columns = List.of(
                 GridColumn.entry("Ingredient", 5).completing(names::completeItem), GridColumn.entry("Quantity", 3));
-        return new EditGrid(cell, "grid:stated", columns,
+        return new EditGrid(
+                cell,
+                "grid:stated",
+                columns,
                 (about, row, cells) -> save(model.editStated(LocalDate.parse(about), row, cells)));
     }
 
@@ -94,10 +100,13 @@ final class DiaryBench implements Bench {
     }
 
     private void work(String label, Runnable work) {
-        frame.work(label, progress -> {
-            work.run();
-            return label;
-        }, done -> refresh());
+        frame.work(
+                label,
+                progress -> {
+                    work.run();
+                    return label;
+                },
+                done -> refresh());
     }
 
     private void choose(LocalDate date) {

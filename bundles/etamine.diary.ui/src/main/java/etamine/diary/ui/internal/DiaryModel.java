@@ -74,7 +74,8 @@ final class DiaryModel {
     /** Rows of the menu mix: recipe, portions per cover. */
     List<List<String>> mix() {
         return diary.mix().entrySet().stream()
-                .map(entry -> List.of(names.recipe(entry.getKey()), entry.getValue().toString()))
+                .map(entry ->
+                        List.of(names.recipe(entry.getKey()), entry.getValue().toString()))
                 .toList();
     }
 
@@ -111,7 +112,9 @@ final class DiaryModel {
     Explanation explain(LocalDate day) {
         List<Explanation> parts = new ArrayList<>();
         Optional<Integer> covers = Optional.ofNullable(diary.covers(day, day).get(day));
-        parts.add(Explanation.leaf("Covers", covers.map(String::valueOf).orElse("not entered"),
+        parts.add(Explanation.leaf(
+                "Covers",
+                covers.map(String::valueOf).orElse("not entered"),
                 covers.isPresent() ? "entered in the diary" : "the sales of that weekday stand in for them"));
         for (Sale sale : diary.sales(day, day)) {
             parts.add(Explanation.leaf(names.recipe(sale.recipe()), sale.sold() + " sold", "")
@@ -128,15 +131,19 @@ final class DiaryModel {
     private Explanation use(DayUse use) {
         MeasureStyle style = kitchen.house().measures();
         List<Explanation> parts = use.parts().entrySet().stream()
-                .map(part -> Explanation.leaf(names.recipe(part.getKey()),
-                        QuantityText.format(part.getValue(), style), ""))
+                .map(part ->
+                        Explanation.leaf(names.recipe(part.getKey()), QuantityText.format(part.getValue(), style), ""))
                 .toList();
         String source = switch (use.source()) {
             case "written" -> "stated in the diary";
             case "covers" -> "covers times menu mix";
             default -> "the sales of that weekday";
         };
-        return new Explanation(names.item(use.item()), QuantityText.format(use.quantity(), style), source, parts,
+        return new Explanation(
+                names.item(use.item()),
+                QuantityText.format(use.quantity(), style),
+                source,
+                parts,
                 Optional.of(new Subject("item", use.item())));
     }
 }

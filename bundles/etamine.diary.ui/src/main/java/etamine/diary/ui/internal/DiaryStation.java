@@ -79,7 +79,9 @@ public final class DiaryStation implements Station {
 
     @Override
     public Bench open(Composite parent, Frame frame) {
-        KitchenNames names = new KitchenNames(() -> Optional.ofNullable(recipes), () -> Optional.ofNullable(items),
+        KitchenNames names = new KitchenNames(
+                () -> Optional.ofNullable(recipes),
+                () -> Optional.ofNullable(items),
                 () -> Optional.ofNullable(expectedUse));
         return new DiaryBench(parent, frame, new DiaryModel(diary, kitchen, names), names);
     }

@@ -19,7 +19,9 @@ import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
-/** Two weeks as a calendar of fields, a row a week from Monday. A field is saved when it is left or Enter is pressed. */
+/**
+ * Two weeks as a calendar of fields, a row a week from Monday. A field is saved when it is left or Enter is pressed.
+ */
 final class FortnightGrid extends Composite {
     private static final int WEEK = 7;
 
@@ -48,7 +50,12 @@ final class FortnightGrid extends Composite {
 
     /** Puts the keyboard into the field of that day, or the first one. */
     void focusOn(LocalDate date) {
-        cells.stream().filter(cell -> date.equals(cell.date)).findFirst().orElse(cells.get(0)).field.setFocus();
+        cells.stream()
+                .filter(cell -> date.equals(cell.date))
+                .findFirst()
+                .orElse(cells.get(0))
+                .field
+                .setFocus();
     }
 
     private final class Cell {
@@ -85,14 +92,17 @@ final class FortnightGrid extends Composite {
         private void leave() {
             if (field.problem().isEmpty() && !field.value().equals(stored)) {
                 stored = field.value();
-                OptionalInt covers = stored.map(number -> OptionalInt.of(number.intValueExact())).orElse(OptionalInt.empty());
+                OptionalInt covers = stored.map(number -> OptionalInt.of(number.intValueExact()))
+                        .orElse(OptionalInt.empty());
                 save.accept(date, covers);
             }
         }
 
         private void show(DayCell day) {
             Optional<BigDecimal> covers = day.covers().map(BigDecimal::valueOf);
-            boolean typing = field.control().isFocusControl() && date.equals(day.date()) && !field.value().equals(stored);
+            boolean typing = field.control().isFocusControl()
+                    && date.equals(day.date())
+                    && !field.value().equals(stored);
             date = day.date();
             heading.setText(day.heading());
             heading.setFont(day.today() ? Fonts.bold(heading) : Fonts.plain(heading));

@@ -11,7 +11,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 
-/** Names of recipes and items as people read and type them; without the module that knows them, ids stand as they are. */
+/**
+ * Names of recipes and items as people read and type them; without the module that knows them, ids stand as they are.
+ */
 final class KitchenNames {
     private static final int MOST = 12;
 

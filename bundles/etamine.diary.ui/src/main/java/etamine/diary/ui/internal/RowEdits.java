@@ -11,7 +11,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
-/** Understands rows that were typed: a name in the first cell and a number in the second; both empty removes the row. */
+/**
+ * Understands rows that were typed: a name in the first cell and a number in the second; both empty removes the row.
+ */
 final class RowEdits {
     private final ServiceDiary diary;
     private final KitchenNames names;
@@ -25,8 +27,8 @@ final class RowEdits {
         List<String> recipes = List.copyOf(diary.mix().keySet());
         Optional<String> before = at(recipes, row);
         if (isEmpty(cells)) {
-            return before.<Attempt>map(recipe -> new Attempt.Save("Taking " + names.recipe(recipe) + " off the mix",
-                            () -> diary.removeMix(recipe)))
+            return before.<Attempt>map(recipe -> new Attempt.Save(
+                            "Taking " + names.recipe(recipe) + " off the mix", () -> diary.removeMix(recipe)))
                     .orElseGet(RowEdits::nothing);
         }
         Optional<String> recipe = names.recipeOf(cells.get(0));
@@ -37,8 +39,8 @@ final class RowEdits {
             return keepName("recipe");
         }
         return ratio(cells.get(1))
-                .<Attempt>map(perCover -> new Attempt.Save("Saving the menu mix",
-                        () -> diary.setMix(recipe.get(), perCover)))
+                .<Attempt>map(
+                        perCover -> new Attempt.Save("Saving the menu mix", () -> diary.setMix(recipe.get(), perCover)))
                 .orElseGet(() -> new Attempt.Refused("Write how many portions one cover takes, such as 0.22 or 1/3."));
     }
 
@@ -46,7 +48,8 @@ final class RowEdits {
         List<String> recipes = diary.sales(day, day).stream().map(Sale::recipe).toList();
         Optional<String> before = at(recipes, row);
         if (isEmpty(cells)) {
-            return before.<Attempt>map(recipe -> new Attempt.Save("Taking the sales of " + names.recipe(recipe) + " back",
+            return before.<Attempt>map(recipe -> new Attempt.Save(
+                            "Taking the sales of " + names.recipe(recipe) + " back",
                             () -> diary.setSold(day, recipe, 0)))
                     .orElseGet(RowEdits::nothing);
         }
@@ -65,11 +68,12 @@ final class RowEdits {
     }
 
     Attempt stated(LocalDate day, int row, List<String> cells) {
-        List<String> items = diary.writtenUse(day, day).stream().map(WrittenUse::item).toList();
+        List<String> items =
+                diary.writtenUse(day, day).stream().map(WrittenUse::item).toList();
         Optional<String> before = at(items, row);
         if (isEmpty(cells)) {
-            return before.<Attempt>map(item -> new Attempt.Save("Taking the use of " + names.item(item) + " back",
-                            () -> diary.removeUse(day, item)))
+            return before.<Attempt>map(item -> new Attempt.Save(
+                            "Taking the use of " + names.item(item) + " back", () -> diary.removeUse(day, item)))
                     .orElseGet(RowEdits::nothing);
         }
         Optional<String> item = names.itemOf(cells.get(0));
@@ -81,8 +85,8 @@ final class RowEdits {
         }
         try {
             Quantity quantity = QuantityText.parse(cells.get(1));
-            return new Attempt.Save("Saving expected use",
-                    () -> diary.setUse(new WrittenUse(day, item.get(), quantity)));
+            return new Attempt.Save(
+                    "Saving expected use", () -> diary.setUse(new WrittenUse(day, item.get(), quantity)));
         } catch (MeasureException wrong) {
             return new Attempt.Refused(String.valueOf(wrong.getMessage()));
         }
@@ -105,9 +109,10 @@ final class RowEdits {
     }
 
     private static Attempt unknown(String what, String typed) {
-        return new Attempt.Refused(typed.isEmpty()
-                ? "Write which " + what + "."
-                : "There is no " + what + " called “" + typed + "”, or more than one; write its id.");
+        return new Attempt.Refused(
+                typed.isEmpty()
+                        ? "Write which " + what + "."
+                        : "There is no " + what + " called “" + typed + "”, or more than one; write its id.");
     }
 
     private static Attempt keepName(String what) {

@@ -111,15 +111,17 @@ class DiaryModelTest {
             default -> model.editStated(FRIDAY, 0, cells);
         };
 
-        assertThat(attempt).isInstanceOfSatisfying(
-                Attempt.Refused.class, refused -> assertThat(refused.sentence()).contains(sentence));
+        assertThat(attempt)
+                .isInstanceOfSatisfying(
+                        Attempt.Refused.class,
+                        refused -> assertThat(refused.sentence()).contains(sentence));
     }
 
     @Test
     void explainsADayByWhatIsExpectedOfIt() {
         diary.covers.put(FRIDAY, 52);
-        expected = Optional.of((from, to) -> List.of(new DayUse(FRIDAY, "cream", Quantity.parse("1.5 l"), "covers",
-                Map.of("plate-fowl", Quantity.parse("1.5 l")))));
+        expected = Optional.of((from, to) -> List.of(new DayUse(
+                FRIDAY, "cream", Quantity.parse("1.5 l"), "covers", Map.of("plate-fowl", Quantity.parse("1.5 l")))));
 
         Explanation explanation = model.explain(FRIDAY);
 
@@ -137,8 +139,18 @@ class DiaryModelTest {
     }
 
     private static final class OneItem implements Items {
-        private static final Item CREAM = new Item("cream", "Double cream", "", false, "", Optional.empty(), Unit.L, List.of(),
-                List.of(), Allergens.unknown(), Optional.empty());
+        private static final Item CREAM = new Item(
+                "cream",
+                "Double cream",
+                "",
+                false,
+                "",
+                Optional.empty(),
+                Unit.L,
+                List.of(),
+                List.of(),
+                Allergens.unknown(),
+                Optional.empty());
 
         @Override
         public Optional<Item> find(String id) {

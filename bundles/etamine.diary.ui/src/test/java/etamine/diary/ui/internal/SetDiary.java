@@ -32,12 +32,16 @@ final class SetDiary implements ServiceDiary {
 
     @Override
     public List<Sale> sales(LocalDate from, LocalDate to) {
-        return sales.stream().filter(sale -> !sale.date().isBefore(from) && !sale.date().isAfter(to)).toList();
+        return sales.stream()
+                .filter(sale -> !sale.date().isBefore(from) && !sale.date().isAfter(to))
+                .toList();
     }
 
     @Override
     public List<WrittenUse> writtenUse(LocalDate from, LocalDate to) {
-        return written.stream().filter(use -> !use.date().isBefore(from) && !use.date().isAfter(to)).toList();
+        return written.stream()
+                .filter(use -> !use.date().isBefore(from) && !use.date().isAfter(to))
+                .toList();
     }
 
     @Override

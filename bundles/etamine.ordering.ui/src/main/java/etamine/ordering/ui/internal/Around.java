@@ -29,7 +29,8 @@ record Around(
     }
 
     String supplierName(String id) {
-        return catalogue.get()
+        return catalogue
+                .get()
                 .flatMap(known -> Optional.ofNullable(known.suppliers().get(id)))
                 .map(Supplier::name)
                 .orElse(id);
@@ -47,7 +48,8 @@ record Around(
 
     /** What a supplier offers on a day, by article number. */
     List<Offer> offers(String supplier, LocalDate day) {
-        return catalogue.get()
+        return catalogue
+                .get()
                 .map(known -> known.offers(day).stream()
                         .filter(offer -> offer.supplier().equals(supplier))
                         .sorted(Comparator.comparing(offer -> itemName(offer.item())))

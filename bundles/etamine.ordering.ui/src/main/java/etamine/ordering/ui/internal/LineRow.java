@@ -14,7 +14,15 @@ package etamine.ordering.ui.internal;
  * @param why the first reason
  */
 record LineRow(
-        String order, String code, String item, String name, long packs, String pack, String price, String amount, String why) {
+        String order,
+        String code,
+        String item,
+        String name,
+        long packs,
+        String pack,
+        String price,
+        String amount,
+        String why) {
 
     String packsText() {
         return String.valueOf(packs);

@@ -39,7 +39,9 @@ final class OrdersBench implements Bench {
         Spoken.id(tabs, "tabs:ordering");
         orders = new OrdersTab(tabs, frame, model, this::plan);
         leftShort = new ListTable<>(tabs, "table:left-short", ShortRow::key, shortColumns())
-                .whenEmpty("Nothing is known to be left short. Plan to see what the coming week needs.", "Plan the coming week",
+                .whenEmpty(
+                        "Nothing is known to be left short. Plan to see what the coming week needs.",
+                        "Plan the coming week",
                         this::plan)
                 .onSelect(rows -> rows.stream().findFirst().map(model::explain).ifPresent(frame::explain))
                 .onOpen(row -> frame.go(new Subject("item", row.item())));
@@ -71,7 +73,9 @@ final class OrdersBench implements Bench {
     private void plan() {
         frame.work("Planning the coming week", model::planAndDraft, drafted -> {
             refresh();
-            int missing = (int) model.leftShort().stream().filter(row -> row.kind().equals("short")).count();
+            int missing = (int) model.leftShort().stream()
+                    .filter(row -> row.kind().equals("short"))
+                    .count();
             String drafts = drafted == 1 ? "1 order is drafted" : drafted + " orders are drafted";
             frame.say(missing == 0 ? drafts + "." : drafts + "; " + missing + " ingredients are left short.");
         });
@@ -108,17 +112,21 @@ final class OrdersBench implements Bench {
     private List<BenchAction> orderActions() {
         return List.of(
                 BenchAction.of("plan", "Plan the week", "plan", this::plan).onKey(SWT.MOD1 | 'L'),
-                BenchAction.of("issue", "Issue", "issue", this::issue).onKey(SWT.MOD1 | 'I')
+                BenchAction.of("issue", "Issue", "issue", this::issue)
+                        .onKey(SWT.MOD1 | 'I')
                         .when(() -> !orders.toIssue().isEmpty()),
-                BenchAction.of("add-line", "Add line", "add", orders::addLine).onKey(SWT.MOD1 | 'N')
+                BenchAction.of("add-line", "Add line", "add", orders::addLine)
+                        .onKey(SWT.MOD1 | 'N')
                         .when(orders::isDraftSelected),
-                BenchAction.of("drop", "Drop or call off", "remove", orders::drop).when(orders::canDrop));
+                BenchAction.of("drop", "Drop or call off", "remove", orders::drop)
+                        .when(orders::canDrop));
     }
 
     private List<BenchAction> parActions() {
         return List.of(
                 BenchAction.of("add-par", "Add par", "add", pars::add).onKey(SWT.MOD1 | 'N'),
-                BenchAction.of("remove-par", "Take par away", "remove", pars::removeSelected).when(pars::hasSelection));
+                BenchAction.of("remove-par", "Take par away", "remove", pars::removeSelected)
+                        .when(pars::hasSelection));
     }
 
     @Override

@@ -59,13 +59,20 @@ final class OrdersModel {
 
     private OrderRow row(SupplierOrder order, Instant now) {
         boolean draft = order.state() == OrderState.DRAFT;
-        Optional<Duration> left = draft
-                ? order.orderBy().map(moment -> Duration.between(now, moment.toInstant()))
-                : Optional.empty();
+        Optional<Duration> left =
+                draft ? order.orderBy().map(moment -> Duration.between(now, moment.toInstant())) : Optional.empty();
         String place = (draft ? "0" : order.state() == OrderState.SENT ? "1" : "2") + order.deliver() + order.id();
-        return new OrderRow(order.id(), around.supplierName(order.supplier()), DAY.format(order.deliver()),
-                left.map(OrdersModel::words).orElse(""), left.map(time -> time.compareTo(URGENT) < 0).orElse(false),
-                order.state(), order.lines().size(), order.goods().toString(), order.fee().toString(), place);
+        return new OrderRow(
+                order.id(),
+                around.supplierName(order.supplier()),
+                DAY.format(order.deliver()),
+                left.map(OrdersModel::words).orElse(""),
+                left.map(time -> time.compareTo(URGENT) < 0).orElse(false),
+                order.state(),
+                order.lines().size(),
+                order.goods().toString(),
+                order.fee().toString(),
+                place);
     }
 
     static String words(Duration left) {
@@ -86,8 +93,15 @@ final class OrdersModel {
 
     private List<LineRow> lines(SupplierOrder order) {
         return order.lines().stream()
-                .map(line -> new LineRow(order.id(), line.code(), line.item(), around.itemName(line.item()), line.packs(),
-                        line.pack().toString(), line.packPrice().rounded().toString(), line.amount().toString(),
+                .map(line -> new LineRow(
+                        order.id(),
+                        line.code(),
+                        line.item(),
+                        around.itemName(line.item()),
+                        line.packs(),
+                        line.pack().toString(),
+                        line.packPrice().rounded().toString(),
+                        line.amount().toString(),
                         line.why().isEmpty() ? "" : line.why().get(0)))
                 .toList();
     }
@@ -96,7 +110,8 @@ final class OrdersModel {
     Optional<Explanation> explain(LineRow row) {
         return orders.find(row.order())
                 .flatMap(order -> order.lines().stream()
-                        .filter(line -> line.code().equals(row.code()) && line.item().equals(row.item()))
+                        .filter(line ->
+                                line.code().equals(row.code()) && line.item().equals(row.item()))
                         .findFirst())
                 .map(this::explain);
     }
@@ -112,11 +127,13 @@ final class OrdersModel {
 
     /** An order as a whole. */
     Optional<Explanation> explain(String id) {
-        return orders.find(id).map(order -> Explanation.of(
-                around.supplierName(order.supplier()) + ", " + DAY.format(order.deliver()),
-                order.goods().plus(order.fee()).toString(),
-                List.of(Explanation.leaf("Goods", order.goods().toString(), linesOf(order)),
-                        Explanation.leaf("Delivery", order.fee().toString(), ""))));
+        return orders.find(id)
+                .map(order -> Explanation.of(
+                        around.supplierName(order.supplier()) + ", " + DAY.format(order.deliver()),
+                        order.goods().plus(order.fee()).toString(),
+                        List.of(
+                                Explanation.leaf("Goods", order.goods().toString(), linesOf(order)),
+                                Explanation.leaf("Delivery", order.fee().toString(), ""))));
     }
 
     private static String linesOf(SupplierOrder order) {
@@ -124,7 +141,9 @@ final class OrdersModel {
     }
 
     boolean isDraft(String id) {
-        return orders.find(id).filter(order -> order.state() == OrderState.DRAFT).isPresent();
+        return orders.find(id)
+                .filter(order -> order.state() == OrderState.DRAFT)
+                .isPresent();
     }
 
     boolean isSent(String id) {
@@ -132,7 +151,10 @@ final class OrdersModel {
     }
 
     List<String> drafts() {
-        return rows().stream().filter(row -> row.state() == OrderState.DRAFT).map(OrderRow::id).toList();
+        return rows().stream()
+                .filter(row -> row.state() == OrderState.DRAFT)
+                .map(OrderRow::id)
+                .toList();
     }
 
     /** Plans the coming week and drafts its orders in place of the drafts there are. */
@@ -146,10 +168,22 @@ final class OrdersModel {
     List<ShortRow> leftShort() {
         List<ShortRow> rows = new ArrayList<>();
         plan.ifPresent(made -> {
-            made.shortfalls().forEach(line -> rows.add(new ShortRow("short", line.item(), around.itemName(line.item()),
-                    DAY.format(line.day()), amount(line.quantity()), String.join(" ", line.why()))));
-            made.expectedWaste().forEach(line -> rows.add(new ShortRow("waste", line.item(),
-                    around.itemName(line.item()), DAY.format(line.day()), amount(line.quantity()), line.why())));
+            made.shortfalls()
+                    .forEach(line -> rows.add(new ShortRow(
+                            "short",
+                            line.item(),
+                            around.itemName(line.item()),
+                            DAY.format(line.day()),
+                            amount(line.quantity()),
+                            String.join(" ", line.why()))));
+            made.expectedWaste()
+                    .forEach(line -> rows.add(new ShortRow(
+                            "waste",
+                            line.item(),
+                            around.itemName(line.item()),
+                            DAY.format(line.day()),
+                            amount(line.quantity()),
+                            line.why())));
             made.notes().forEach(note -> rows.add(new ShortRow("note", "", "", "", "", note)));
         });
         return rows;
@@ -174,13 +208,15 @@ final class OrdersModel {
     /** The offers that can be added to a draft. */
     List<Choice> offers(String order) {
         return offersOf(order).stream()
-                .map(offer -> new Choice(offer.code(),
-                        around.itemName(offer.item()) + ", " + offer.pack() + ", " + offer.code()))
+                .map(offer -> new Choice(
+                        offer.code(), around.itemName(offer.item()) + ", " + offer.pack() + ", " + offer.code()))
                 .toList();
     }
 
     private List<Offer> offersOf(String id) {
-        return orders.find(id).map(order -> around.offers(order.supplier(), order.deliver())).orElse(List.of());
+        return orders.find(id)
+                .map(order -> around.offers(order.supplier(), order.deliver()))
+                .orElse(List.of());
     }
 
     void add(String order, String code, long packs) {
@@ -201,11 +237,16 @@ final class OrdersModel {
     /** Issues drafts and says in a sentence what became of them. */
     Issue issue(List<String> ids, Path folder) throws IOException {
         List<IssuedOrder> issued = desk.issue(ids, folder);
-        List<String> problems = issued.stream().map(IssuedOrder::problem).filter(text -> !text.isEmpty()).toList();
+        List<String> problems = issued.stream()
+                .map(IssuedOrder::problem)
+                .filter(text -> !text.isEmpty())
+                .toList();
         long done = issued.size() - problems.size();
         long files = issued.stream().mapToLong(order -> order.files().size()).sum();
-        String said = done == 0 ? "No order was issued." : (done == 1 ? "1 order is" : done + " orders are")
-                + " marked sent; " + files + " files are in " + folder + ".";
+        String said = done == 0
+                ? "No order was issued."
+                : (done == 1 ? "1 order is" : done + " orders are") + " marked sent; " + files + " files are in "
+                        + folder + ".";
         return new Issue(said, problems);
     }
 

@@ -116,13 +116,16 @@ final class OrdersTab {
             frame.warn("Only a draft can be changed.");
             return;
         }
-        frame.work("Changing packs", progress -> {
-            model.setPacks(row, packs);
-            return row.code();
-        }, code -> {
-            refresh();
-            lines.select(code);
-        });
+        frame.work(
+                "Changing packs",
+                progress -> {
+                    model.setPacks(row, packs);
+                    return row.code();
+                },
+                code -> {
+                    refresh();
+                    lines.select(code);
+                });
     }
 
     void addLine() {
@@ -130,8 +133,8 @@ final class OrdersTab {
             AddedLine added = new AddedLine();
             new FormDialog(frame.window(), "Add to the order for " + order.supplier(), form -> {
                         added.offer = Optional.of(form.choice("Article", "line:offer", model.offers(order.id())));
-                        added.packs = Optional.of(form.number("Packs", "line:packs",
-                                cell -> new NumberField(cell, "1", "100000", 0)));
+                        added.packs = Optional.of(
+                                form.number("Packs", "line:packs", cell -> new NumberField(cell, "1", "100000", 0)));
                     })
                     .button("Add")
                     .check(added::problem)
@@ -143,13 +146,16 @@ final class OrdersTab {
     private void add(String order, AddedLine added) {
         String code = added.offer.flatMap(ChoiceField::id).orElse("");
         int packs = added.packs.map(NumberField::whole).orElse(1);
-        frame.work("Adding a line", progress -> {
-            model.add(order, code, packs);
-            return code;
-        }, done -> {
-            refresh();
-            lines.select(done);
-        });
+        frame.work(
+                "Adding a line",
+                progress -> {
+                    model.add(order, code, packs);
+                    return code;
+                },
+                done -> {
+                    refresh();
+                    lines.select(done);
+                });
     }
 
     private static final class AddedLine {
@@ -169,17 +175,20 @@ final class OrdersTab {
     void drop() {
         list.selected().ifPresent(row -> {
             boolean sent = model.isSent(row.id());
-            frame.work(sent ? "Calling off" : "Dropping the draft", progress -> {
-                if (sent) {
-                    model.cancel(row.id());
-                } else {
-                    model.discard(row.id());
-                }
-                return row.id();
-            }, id -> {
-                frame.say(id + (sent ? " is noted as called off." : " is dropped; undo brings it back."));
-                refresh();
-            });
+            frame.work(
+                    sent ? "Calling off" : "Dropping the draft",
+                    progress -> {
+                        if (sent) {
+                            model.cancel(row.id());
+                        } else {
+                            model.discard(row.id());
+                        }
+                        return row.id();
+                    },
+                    id -> {
+                        frame.say(id + (sent ? " is noted as called off." : " is dropped; undo brings it back."));
+                        refresh();
+                    });
         });
     }
 
@@ -197,7 +206,9 @@ final class OrdersTab {
     }
 
     boolean canDrop() {
-        return list.selected().map(row -> model.isDraft(row.id()) || model.isSent(row.id())).orElse(false);
+        return list.selected()
+                .map(row -> model.isDraft(row.id()) || model.isSent(row.id()))
+                .orElse(false);
     }
 
     void refresh() {

@@ -34,7 +34,8 @@ final class ParDialog {
 
     /** The par that was accepted. */
     Optional<Par> ask(Shell parent) {
-        String title = before.map(par -> "Par of " + model.around().itemName(par.item())).orElse("Add a par");
+        String title = before.map(par -> "Par of " + model.around().itemName(par.item()))
+                .orElse("Add a par");
         new FormDialog(parent, title, this::fill)
                 .button("Save")
                 .check(this::problem)
@@ -62,7 +63,8 @@ final class ParDialog {
         if (model.around().itemChoices().isEmpty()) {
             id = Optional.of(form.text("Ingredient", "par:item"));
         } else {
-            choice = Optional.of(form.choice("Ingredient", "par:item", model.around().itemChoices()));
+            choice = Optional.of(
+                    form.choice("Ingredient", "par:item", model.around().itemChoices()));
         }
     }
 
@@ -70,7 +72,8 @@ final class ParDialog {
         level.ifPresent(field -> field.set(par.par()));
         orderAt.ifPresent(field -> field.set(par.orderAt()));
         capacity.ifPresent(field -> field.set(par.capacity()));
-        weekdays.forEach((day, field) -> field.set(Optional.ofNullable(par.weekdays().get(day))));
+        weekdays.forEach(
+                (day, field) -> field.set(Optional.ofNullable(par.weekdays().get(day))));
     }
 
     private Optional<String> problem() {
@@ -89,8 +92,8 @@ final class ParDialog {
     private Optional<Par> entered() {
         Map<DayOfWeek, Quantity> levels = new EnumMap<>(DayOfWeek.class);
         weekdays.forEach((day, field) -> field.value().ifPresent(quantity -> levels.put(day, quantity)));
-        return item().flatMap(item -> value(level)
-                .map(par -> new Par(item, par, levels, value(orderAt), value(capacity))));
+        return item().flatMap(
+                        item -> value(level).map(par -> new Par(item, par, levels, value(orderAt), value(capacity))));
     }
 
     private static Optional<Quantity> value(Optional<QuantityField> field) {

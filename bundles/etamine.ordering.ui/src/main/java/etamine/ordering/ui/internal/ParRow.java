@@ -17,10 +17,11 @@ record ParRow(String name, Par par) {
 
     /** Orders rows by one of their levels: weights, then volumes, then pieces, each by size; none at the end. */
     static Comparator<ParRow> by(Function<ParRow, Optional<Quantity>> level) {
-        Comparator<Quantity> size = Comparator.comparing((Quantity quantity) -> quantity.unit().dimension())
-                .thenComparing(quantity -> quantity.amount().times(quantity.unit().inBase()));
-        return Comparator.comparing(
-                row -> level.apply(row).orElse(null), Comparator.nullsLast(size));
+        Comparator<Quantity> size = Comparator.comparing(
+                        (Quantity quantity) -> quantity.unit().dimension())
+                .thenComparing(
+                        quantity -> quantity.amount().times(quantity.unit().inBase()));
+        return Comparator.comparing(row -> level.apply(row).orElse(null), Comparator.nullsLast(size));
     }
 
     Optional<Quantity> levelOn(DayOfWeek day) {

@@ -47,7 +47,10 @@ final class ParsModel {
     }
 
     private static Stream<Quantity> levels(Par par) {
-        return Stream.of(Stream.of(par.par()), par.weekdays().values().stream(), par.orderAt().stream(),
+        return Stream.of(
+                        Stream.of(par.par()),
+                        par.weekdays().values().stream(),
+                        par.orderAt().stream(),
                         par.capacity().stream())
                 .flatMap(levels -> levels);
     }

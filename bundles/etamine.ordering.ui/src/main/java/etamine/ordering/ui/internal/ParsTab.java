@@ -35,13 +35,16 @@ final class ParsTab {
     private static List<Column<ParRow>> columns() {
         List<Column<ParRow>> columns = new ArrayList<>();
         columns.add(Column.words("Ingredient", 5, ParRow::name));
-        columns.add(Column.figures("Par", 2, ParRow::level, ParRow.by(row -> Optional.of(row.par().par()))));
+        columns.add(Column.figures(
+                "Par", 2, ParRow::level, ParRow.by(row -> Optional.of(row.par().par()))));
         for (DayOfWeek day : DayOfWeek.values()) {
             String heading = day.getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
             columns.add(Column.figures(heading, 2, row -> row.on(day), ParRow.by(row -> row.levelOn(day))));
         }
-        columns.add(Column.figures("Order at", 2, ParRow::orderAt, ParRow.by(row -> row.par().orderAt())));
-        columns.add(Column.figures("Room for", 2, ParRow::capacity, ParRow.by(row -> row.par().capacity())));
+        columns.add(Column.figures(
+                "Order at", 2, ParRow::orderAt, ParRow.by(row -> row.par().orderAt())));
+        columns.add(Column.figures(
+                "Room for", 2, ParRow::capacity, ParRow.by(row -> row.par().capacity())));
         return columns;
     }
 
@@ -58,23 +61,29 @@ final class ParsTab {
     }
 
     private void save(Par par) {
-        frame.work("Saving the par", progress -> {
-            model.save(par);
-            return par.item();
-        }, item -> {
-            refresh();
-            list.select(item);
-        });
+        frame.work(
+                "Saving the par",
+                progress -> {
+                    model.save(par);
+                    return par.item();
+                },
+                item -> {
+                    refresh();
+                    list.select(item);
+                });
     }
 
     private void remove(ParRow row) {
-        frame.work("Taking the par of " + row.name() + " away", progress -> {
-            model.remove(row.item());
-            return row.name();
-        }, name -> {
-            frame.say("The par of " + name + " is taken away; undo brings it back.");
-            refresh();
-        });
+        frame.work(
+                "Taking the par of " + row.name() + " away",
+                progress -> {
+                    model.remove(row.item());
+                    return row.name();
+                },
+                name -> {
+                    frame.say("The par of " + name + " is taken away; undo brings it back.");
+                    refresh();
+                });
     }
 
     private void explain(ParRow row) {

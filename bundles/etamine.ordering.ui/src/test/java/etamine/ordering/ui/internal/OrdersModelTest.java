@@ -29,8 +29,9 @@ class OrdersModelTest {
 
         List<OrderRow> rows = model.rows();
 
-        assertThat(rows).extracting(row -> row.id() + " " + row.stateText() + " " + row.closes()).containsExactly(
-                "soon draft 2 h 10 min", "later draft 4 d 2 h", "sent sent ", "old received ");
+        assertThat(rows)
+                .extracting(row -> row.id() + " " + row.stateText() + " " + row.closes())
+                .containsExactly("soon draft 2 h 10 min", "later draft 4 d 2 h", "sent sent ", "old received ");
         assertThat(rows).extracting(OrderRow::urgent).containsExactly(true, false, false, false);
         assertThat(model.drafts()).containsExactly("soon", "later");
     }
@@ -67,8 +68,9 @@ class OrdersModelTest {
         model.planAndDraft(Progress.unseen());
 
         assertThat(desk.done).containsExactly("draft from 2026-11-26");
-        assertThat(model.leftShort()).extracting(row -> row.kind() + "|" + row.quantity() + "|" + row.why()).containsExactly(
-                "short|1.5 l|Nobody comes. Sorry.", "waste|40 g|It is left.", "note||A note.");
+        assertThat(model.leftShort())
+                .extracting(row -> row.kind() + "|" + row.quantity() + "|" + row.why())
+                .containsExactly("short|1.5 l|Nobody comes. Sorry.", "waste|40 g|It is left.", "note||A note.");
     }
 
     @Test

@@ -19,8 +19,18 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 class ParsModelTest {
-    private static final Item CREAM = new Item("cream", "Cream", "", false, "", Optional.empty(), Unit.L, List.of(), List.of(),
-            Allergens.unknown(), Optional.empty());
+    private static final Item CREAM = new Item(
+            "cream",
+            "Cream",
+            "",
+            false,
+            "",
+            Optional.empty(),
+            Unit.L,
+            List.of(),
+            List.of(),
+            Allergens.unknown(),
+            Optional.empty());
 
     private final SetPars pars = new SetPars();
     private final ParsModel model = new ParsModel(
@@ -43,8 +53,8 @@ class ParsModelTest {
     @Test
     void sortsLevelsBySizeAndNotByTheirText() {
         List<ParRow> rows = List.of("900 g", "12 l", "1 kg", "2 ea", "8 l").stream()
-                .map(level -> new ParRow(level, new Par(level, Quantity.parse(level), Map.of(), Optional.empty(),
-                        Optional.empty())))
+                .map(level -> new ParRow(
+                        level, new Par(level, Quantity.parse(level), Map.of(), Optional.empty(), Optional.empty())))
                 .sorted(ParRow.by(row -> Optional.of(row.par().par())))
                 .toList();
 
@@ -67,7 +77,11 @@ class ParsModelTest {
     }
 
     private static Par cream(String level, String friday) {
-        return new Par("cream", Quantity.parse(level), Map.of(DayOfWeek.FRIDAY, Quantity.parse(friday)), Optional.empty(),
+        return new Par(
+                "cream",
+                Quantity.parse(level),
+                Map.of(DayOfWeek.FRIDAY, Quantity.parse(friday)),
+                Optional.empty(),
                 Optional.empty());
     }
 

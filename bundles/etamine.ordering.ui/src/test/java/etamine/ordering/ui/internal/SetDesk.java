@@ -35,10 +35,25 @@ final class SetDesk implements OrderDesk, Orders {
     final List<String> done = new ArrayList<>();
 
     void order(String id, String deliver, String orderBy, OrderState state) {
-        OrderLine line = new OrderLine("cream", "D-104", 2, Pack.parse("6 x 1 l"), euro("24.60"), euro("49.20"),
+        OrderLine line = new OrderLine(
+                "cream",
+                "D-104",
+                2,
+                Pack.parse("6 x 1 l"),
+                euro("24.60"),
+                euro("49.20"),
                 List.of("It is needed.", "It is rounded up."));
-        orders.put(id, new SupplierOrder(id, "dairy", LocalDate.parse(deliver), Optional.of(ZonedDateTime.parse(orderBy)),
-                state, List.of(line), euro("49.20"), euro("6.00")));
+        orders.put(
+                id,
+                new SupplierOrder(
+                        id,
+                        "dairy",
+                        LocalDate.parse(deliver),
+                        Optional.of(ZonedDateTime.parse(orderBy)),
+                        state,
+                        List.of(line),
+                        euro("49.20"),
+                        euro("6.00")));
     }
 
     static Money euro(String amount) {
@@ -67,7 +82,8 @@ final class SetDesk implements OrderDesk, Orders {
 
     @Override
     public OrderPlan plan(PlanTerms terms, Progress progress) {
-        Shortfall shortfall = new Shortfall("cream", terms.from(), Quantity.parse("1.5 l"), List.of("Nobody comes.", "Sorry."));
+        Shortfall shortfall =
+                new Shortfall("cream", terms.from(), Quantity.parse("1.5 l"), List.of("Nobody comes.", "Sorry."));
         ExpectedWaste waste = new ExpectedWaste(
                 "herbs", terms.from().plusDays(1), Quantity.parse("40 g"), Optional.empty(), "It is left.");
         return new OrderPlan(terms, List.of(), List.of(shortfall), List.of(waste), List.of("A note."), euro("0"));
@@ -104,7 +120,8 @@ final class SetDesk implements OrderDesk, Orders {
         return ids.stream()
                 .map(id -> id.startsWith("late")
                         ? new IssuedOrder(orders.get(id), List.of(), "The cut-off of " + id + " has passed.")
-                        : new IssuedOrder(orders.get(id), List.of(folder.resolve(id + ".csv"), folder.resolve(id + ".pdf")), ""))
+                        : new IssuedOrder(
+                                orders.get(id), List.of(folder.resolve(id + ".csv"), folder.resolve(id + ".pdf")), ""))
                 .toList();
     }
 }

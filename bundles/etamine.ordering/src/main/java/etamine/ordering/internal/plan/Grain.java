@@ -26,8 +26,7 @@ public record Grain(Unit countIn) {
     public Quantity quantity(long grains) {
         Ratio amount = Ratio.of(grains).dividedBy(inGrains());
         boolean exact = countIn.system() != Unit.System.US && countIn.system() != Unit.System.IMPERIAL;
-        return new Quantity(
-                exact ? amount : Ratio.of(amount.toDecimal(SHOWN_PLACES, RoundingMode.HALF_UP)), countIn);
+        return new Quantity(exact ? amount : Ratio.of(amount.toDecimal(SHOWN_PLACES, RoundingMode.HALF_UP)), countIn);
     }
 
     private Ratio inGrains() {

@@ -61,8 +61,8 @@ final class LineReasons {
         String what = item.wanted().hasPar()
                 ? "its par until " + until
                 : "the use expected before " + until + " and a tenth more for safety";
-        return words.day(line.slot().day()) + " would open with " + amount(without.opening()[line.slot().day()])
-                + "; wanted are " + amount(level) + ", " + what + ".";
+        return words.day(line.slot().day()) + " would open with "
+                + amount(without.opening()[line.slot().day()]) + "; wanted are " + amount(level) + ", " + what + ".";
     }
 
     private String thisDay() {
@@ -73,7 +73,8 @@ final class LineReasons {
         String shortage = "Without this line " + amount(without.unmet()[short1] - with.unmet()[short1])
                 + " are missing on " + words.day(short1);
         boolean last = next > short1;
-        return shortage + (last ? ", and no later delivery of " + supplier().supplier().name() + " comes in time." : ".");
+        return shortage
+                + (last ? ", and no later delivery of " + supplier().supplier().name() + " comes in time." : ".");
     }
 
     private String onePackLess() {
@@ -124,8 +125,9 @@ final class LineReasons {
 
     private Optional<String> minimum() {
         return line.added() > 0
-                ? Optional.of(line.added() + " of " + PlanWords.packs(line.packs()) + " were added to reach the minimum of "
-                        + supplier().supplier().minimum() + ".")
+                ? Optional.of(
+                        line.added() + " of " + PlanWords.packs(line.packs()) + " were added to reach the minimum of "
+                                + supplier().supplier().minimum() + ".")
                 : Optional.empty();
     }
 

@@ -6,8 +6,9 @@ import java.util.Iterator;
 import java.util.List;
 
 /**
- * Follows an item's batches through the days. In the morning the deliveries come; service uses what expires first; in the
- * evening what has had its last day is thrown away. What is missing stays missing: it is not made up for on another day.
+ * Follows an item's batches through the days. In the morning the deliveries come; service uses what expires first; in
+ * the evening what has had its last day is thrown away. What is missing stays missing: it is not made up for on
+ * another day.
  */
 public final class LotSimulation {
     private static final Comparator<Held> FIRST_EXPIRED_FIRST =

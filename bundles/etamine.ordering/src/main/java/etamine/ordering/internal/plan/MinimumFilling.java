@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.function.ToLongBiFunction;
 
 /**
- * Fills an order up to its supplier's minimum with what keeps longest among the items that are wanted anyway: first up to
- * twice the needed level, then as much as there is room for and can be used before it expires.
+ * Fills an order up to its supplier's minimum with what keeps longest among the items that are wanted anyway: first up
+ * to twice the needed level, then as much as there is room for and can be used before it expires.
  */
 final class MinimumFilling {
     private final PlanModel model;
@@ -57,8 +57,9 @@ final class MinimumFilling {
     private List<Candidate> candidates() {
         List<Candidate> candidates = new ArrayList<>();
         for (ItemModel item : model.items()) {
-            offer(item).ifPresent(offer -> candidates.add(new Candidate(
-                    item, offer, offer.lastDay(model.start(), slot.day()), opening.applyAsLong(item, slot))));
+            offer(item)
+                    .ifPresent(offer -> candidates.add(new Candidate(
+                            item, offer, offer.lastDay(model.start(), slot.day()), opening.applyAsLong(item, slot))));
         }
         candidates.removeIf(candidate -> level(candidate) == 0);
         candidates.sort(Comparator.comparingInt(Candidate::last)
@@ -79,8 +80,8 @@ final class MinimumFilling {
 
     private void add(Candidate candidate, long most) {
         while (isBelow()) {
-            Purchase line = lines.getOrDefault(
-                    candidate.item(), new Purchase(candidate.item(), candidate.offer(), slot, 0, 0));
+            Purchase line =
+                    lines.getOrDefault(candidate.item(), new Purchase(candidate.item(), candidate.offer(), slot, 0, 0));
             long content = candidate.offer().content();
             long room = candidate.offer().packsWithin(most - candidate.there() - line.packs() * content);
             long more = Math.min(room, packsMissing(candidate.offer(), line.packs()));
@@ -93,7 +94,9 @@ final class MinimumFilling {
 
     private long packsMissing(OfferModel offer, long packs) {
         Ratio price = offer.tier(packs + 1).packPrice().toRatio();
-        return price.isZero() ? 0 : minimum.minus(goods()).toRatio().dividedBy(price).ceil();
+        return price.isZero()
+                ? 0
+                : minimum.minus(goods()).toRatio().dividedBy(price).ceil();
     }
 
     private long level(Candidate candidate) {

@@ -12,9 +12,9 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 
 /**
- * What a cook does by hand: each item from one supplier; at each of its deliveries up to the needed level in whole packs
- * ({@code max(0, level - what will be there)}, rounded up; common practice); an order below the supplier's minimum is
- * filled with what keeps longest, and when that is not enough it is not sent.
+ * What a cook does by hand: each item from one supplier; at each of its deliveries up to the needed level in whole
+ * packs ({@code max(0, level - what will be there)}, rounded up; common practice); an order below the supplier's
+ * minimum is filled with what keeps longest, and when that is not enough it is not sent.
  */
 public final class ParMethod implements OrderMethod {
 
@@ -112,7 +112,8 @@ public final class ParMethod implements OrderMethod {
         }
 
         private long opening(ItemModel item, Slot slot) {
-            return LotSimulation.run(item, planned.getOrDefault(item, List.of())).opening()[slot.day()];
+            return LotSimulation.run(item, planned.getOrDefault(item, List.of()))
+                    .opening()[slot.day()];
         }
     }
 }

@@ -69,7 +69,8 @@ public final class PlanJudge {
 
     private PlannedOrder order(Slot slot, List<Purchase> bought) {
         List<OrderLine> lines = bought.stream()
-                .sorted(Comparator.comparing((Purchase purchase) -> purchase.item().item()))
+                .sorted(Comparator.comparing(
+                        (Purchase purchase) -> purchase.item().item()))
                 .map(this::line)
                 .toList();
         Money fee = model.suppliers().get(slot.supplier()).supplier().fee();

@@ -27,8 +27,10 @@ public record Purchases(Map<Slot, List<Purchase>> bySlot, Map<Slot, Money> refus
     /** All purchases of an item. */
     public List<Purchase> of(ItemModel item) {
         List<Purchase> all = new ArrayList<>();
-        bySlot.values().forEach(purchases ->
-                purchases.stream().filter(purchase -> purchase.item() == item).forEach(all::add));
+        bySlot.values()
+                .forEach(purchases -> purchases.stream()
+                        .filter(purchase -> purchase.item() == item)
+                        .forEach(all::add));
         return all;
     }
 

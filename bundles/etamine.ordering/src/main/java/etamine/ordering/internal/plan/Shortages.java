@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * What stays missing: use that the shelf cannot meet, or a par that is not reached at the last delivery that could still
- * bring it.
+ * What stays missing: use that the shelf cannot meet, or a par that is not reached at the last delivery that could
+ * still bring it.
  */
 final class Shortages {
     private final PlanModel model;
@@ -108,7 +108,10 @@ final class Shortages {
                 .map(entry -> "The order to " + name(entry.getKey().supplier()) + " for "
                         + words.day(entry.getKey().day()) + " would come to " + entry.getValue()
                         + ", less than the minimum of "
-                        + model.suppliers().get(entry.getKey().supplier()).supplier().minimum() + ".");
+                        + model.suppliers()
+                                .get(entry.getKey().supplier())
+                                .supplier()
+                                .minimum() + ".");
     }
 
     private Optional<String> levelReason(ItemModel item, List<Slot> slots, int day) {
@@ -124,13 +127,15 @@ final class Shortages {
                     + words.amount(item, expected) + " expected before " + words.day(next) + ".");
         }
         return item.wanted().orderAt() < Long.MAX_VALUE
-                ? Optional.of("It is ordered only when down to " + words.amount(item, item.wanted().orderAt()) + ".")
+                ? Optional.of("It is ordered only when down to "
+                        + words.amount(item, item.wanted().orderAt()) + ".")
                 : Optional.empty();
     }
 
     private Optional<String> capacityReason(ItemModel item) {
         return item.wanted().capacity() < Long.MAX_VALUE
-                ? Optional.of("There is room for " + words.amount(item, item.wanted().capacity()) + " only.")
+                ? Optional.of(
+                        "There is room for " + words.amount(item, item.wanted().capacity()) + " only.")
                 : Optional.empty();
     }
 

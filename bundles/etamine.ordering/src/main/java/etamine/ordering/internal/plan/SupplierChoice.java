@@ -26,12 +26,15 @@ final class SupplierChoice {
     Optional<OfferModel> of(ItemModel item) {
         int runsShort = LotSimulation.run(item, List.of()).firstUnmet(model.days());
         Comparator<OfferModel> order = Comparator.comparing((OfferModel offer) -> comesLate(offer, runsShort))
-                .thenComparing(offer -> comesLate(offer, runsShort) ? firstDay(offer).orElseThrow() : 0)
+                .thenComparing(
+                        offer -> comesLate(offer, runsShort) ? firstDay(offer).orElseThrow() : 0)
                 .thenComparing(offer -> cost(item, offer))
                 .thenComparing(SupplierChoice::unitPrice)
                 .thenComparing(offer -> offer.offer().supplier())
                 .thenComparing(offer -> offer.offer().code());
-        return item.offers().stream().filter(offer -> firstDay(offer).isPresent()).min(order);
+        return item.offers().stream()
+                .filter(offer -> firstDay(offer).isPresent())
+                .min(order);
     }
 
     private boolean comesLate(OfferModel offer, int runsShort) {

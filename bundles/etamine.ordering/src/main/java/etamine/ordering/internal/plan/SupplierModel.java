@@ -29,6 +29,10 @@ public record SupplierModel(Supplier supplier, List<Slot> slots) {
 
     /** The day of the delivery after {@code day}; a week later when none is known. */
     public int next(int day) {
-        return slots.stream().mapToInt(Slot::day).filter(other -> other > day).findFirst().orElse(day + WEEK);
+        return slots.stream()
+                .mapToInt(Slot::day)
+                .filter(other -> other > day)
+                .findFirst()
+                .orElse(day + WEEK);
     }
 }

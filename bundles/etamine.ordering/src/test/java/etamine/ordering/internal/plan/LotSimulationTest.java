@@ -20,15 +20,20 @@ class LotSimulationTest {
     void usesWhatExpiresFirstAndThrowsAwayWhatIsLeftInTheEvening() {
         // By hand: day 0 takes 2 of the lot that ends on day 1, day 1 takes 2 more and bins its last one;
         // day 2 and 3 take 2 each of the other 3, so day 3 misses 1.
-        ItemModel item = new Goods("cream").use(2, 2, 2, 2).onHand(3, Batch.KEEPS).onHand(5, 1).model(1);
+        ItemModel item = new Goods("cream")
+                .use(2, 2, 2, 2)
+                .onHand(3, Batch.KEEPS)
+                .onHand(5, 1)
+                .model(1);
 
         Course course = LotSimulation.run(item, List.of());
 
         assertThat(pieces(course.opening(), 4)).containsExactly(8L, 6L, 3L, 1L);
         assertThat(pieces(course.closing(), 4)).containsExactly(6L, 3L, 1L, 0L);
         assertThat(pieces(course.unmet(), 4)).containsExactly(0L, 0L, 0L, 1L);
-        assertThat(course.waste()).extracting(Course.Waste::day, Course.Waste::grains).containsExactly(
-                tuple(1, Scene.PIECE));
+        assertThat(course.waste())
+                .extracting(Course.Waste::day, Course.Waste::grains)
+                .containsExactly(tuple(1, Scene.PIECE));
         assertThat(course.firstUnmet(4)).isEqualTo(3);
         assertThat(course.firstUnmet(3)).isEqualTo(-1);
     }
@@ -82,9 +87,11 @@ class LotSimulationTest {
 
     private static void assertBalance(ItemModel item, Course course) {
         long arrived = item.batches().stream().mapToLong(Batch::grains).sum();
-        long used = Arrays.stream(item.wanted().use()).sum() - Arrays.stream(course.unmet()).sum();
+        long used = Arrays.stream(item.wanted().use()).sum()
+                - Arrays.stream(course.unmet()).sum();
         long wasted = course.waste().stream().mapToLong(Course.Waste::grains).sum();
-        assertThat(used + wasted + course.closing()[course.closing().length - 1]).isEqualTo(arrived);
+        assertThat(used + wasted + course.closing()[course.closing().length - 1])
+                .isEqualTo(arrived);
         assertThat(Arrays.stream(course.closing()).min().orElseThrow()).isNotNegative();
         assertThat(Arrays.stream(course.unmet()).min().orElseThrow()).isNotNegative();
     }
@@ -114,6 +121,10 @@ class LotSimulationTest {
     }
 
     private static List<Long> pieces(long[] grains, int days) {
-        return Arrays.stream(grains).limit(days).map(value -> value / Scene.PIECE).boxed().toList();
+        return Arrays.stream(grains)
+                .limit(days)
+                .map(value -> value / Scene.PIECE)
+                .boxed()
+                .toList();
     }
 }

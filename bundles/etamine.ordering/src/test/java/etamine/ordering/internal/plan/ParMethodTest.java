@@ -38,7 +38,10 @@ class ParMethodTest {
     void ordersUpToParInWholePacks(long par, long onHand, long onOrder, long pack, long packs) {
         Scene scene = new Scene(3)
                 .supplier("dairy", "0", "0", 1)
-                .add(new Goods("cream").par(par).onHand(onHand, Batch.KEEPS).onOrder(onOrder, 1)
+                .add(new Goods("cream")
+                        .par(par)
+                        .onHand(onHand, Batch.KEEPS)
+                        .onOrder(onOrder, 1)
                         .offer("dairy", pack, "10.00"));
 
         assertThat(packs(scene)).isEqualTo(packs == 0 ? List.of() : List.of(packs));
@@ -48,7 +51,11 @@ class ParMethodTest {
     // product yield - secondary; 19 computed). Half pounds are the pieces here: a case holds 80, a pie takes 5.
     @Test
     void buysNineteenCasesWhereEighteenAndThreeQuartersAreNeeded() {
-        OfferModel caseOf40Pounds = new Goods("apples").offer("fruit", 80, "30.00").model(1).offers().get(0);
+        OfferModel caseOf40Pounds = new Goods("apples")
+                .offer("fruit", 80, "30.00")
+                .model(1)
+                .offers()
+                .get(0);
 
         assertThat(caseOf40Pounds.packsFor(300 * 5 * Scene.PIECE)).isEqualTo(19);
         assertThat(caseOf40Pounds.packsFor(0)).isZero();
@@ -62,7 +69,10 @@ class ParMethodTest {
         // Delivery on day 1, the next on day 4: days 1 to 3 take 30; 3 more for safety; 5 of 40 are left by then.
         Scene scene = new Scene(4)
                 .supplier("dairy", "0", "0", 1, 4)
-                .add(new Goods("cream").use(35, 10, 10, 10, 50).onHand(40, Batch.KEEPS).offer("dairy", 1, "1.00"));
+                .add(new Goods("cream")
+                        .use(35, 10, 10, 10, 50)
+                        .onHand(40, Batch.KEEPS)
+                        .offer("dairy", 1, "1.00"));
 
         assertThat(packs(scene)).containsExactly(28L);
     }
@@ -93,7 +103,11 @@ class ParMethodTest {
     void leavesRoomForNoMoreThanTheCapacity() {
         Scene scene = new Scene(3)
                 .supplier("dairy", "0", "0", 1)
-                .add(new Goods("cream").par(20).capacity(15).onHand(4, Batch.KEEPS).offer("dairy", 6, "10.00"));
+                .add(new Goods("cream")
+                        .par(20)
+                        .capacity(15)
+                        .onHand(4, Batch.KEEPS)
+                        .offer("dairy", 6, "10.00"));
 
         assertThat(packs(scene)).containsExactly(1L);
         assertThat(plan(scene).shortfalls().get(0).why())
@@ -114,12 +128,17 @@ class ParMethodTest {
         Scene scene = new Scene(5)
                 .supplier("cheap", "0", "0", 3)
                 .supplier("dear", "0", "0", 1)
-                .add(new Goods("cream").use(2, 2, 2, 2, 2).onHand(4, Batch.KEEPS)
-                        .offer("cheap", 1, "1.00").offer("dear", 1, "9.00"));
+                .add(new Goods("cream")
+                        .use(2, 2, 2, 2, 2)
+                        .onHand(4, Batch.KEEPS)
+                        .offer("cheap", 1, "1.00")
+                        .offer("dear", 1, "9.00"));
 
         OrderPlan plan = plan(scene);
 
-        assertThat(plan.orders()).extracting(order -> order.delivery().supplier()).containsExactly("dear");
+        assertThat(plan.orders())
+                .extracting(order -> order.delivery().supplier())
+                .containsExactly("dear");
         assertThat(plan.shortfalls()).isEmpty();
     }
 
@@ -128,23 +147,34 @@ class ParMethodTest {
         Scene scene = new Scene(5)
                 .supplier("cheap", "0", "0", 3)
                 .supplier("dear", "0", "0", 2)
-                .add(new Goods("cream").use(2, 2, 2, 2, 2).offer("cheap", 1, "1.00").offer("dear", 1, "9.00"));
+                .add(new Goods("cream")
+                        .use(2, 2, 2, 2, 2)
+                        .offer("cheap", 1, "1.00")
+                        .offer("dear", 1, "9.00"));
 
         OrderPlan plan = plan(scene);
 
-        assertThat(plan.orders()).extracting(order -> order.delivery().supplier()).containsExactly("dear");
+        assertThat(plan.orders())
+                .extracting(order -> order.delivery().supplier())
+                .containsExactly("dear");
         assertThat(plan.shortfalls()).hasSize(1);
         assertThat(plan.shortfalls().get(0).quantity()).hasToString("4 ea");
-        assertThat(plan.shortfalls().get(0).why()).contains(
-                "The first delivery that can still be ordered comes on Thu 26 Nov.");
+        assertThat(plan.shortfalls().get(0).why())
+                .contains("The first delivery that can still be ordered comes on Thu 26 Nov.");
     }
 
     @Test
     void paysThePriceOfTheTierItReaches() {
         Scene scene = new Scene(2)
                 .supplier("dairy", "0", "0", 1)
-                .add(new Goods("cream").par(5).offer("dairy", 1, Optional.empty(),
-                        new Tier(1, Money.of("24.60", Scene.EUR)), new Tier(5, Money.of("22.90", Scene.EUR))));
+                .add(new Goods("cream")
+                        .par(5)
+                        .offer(
+                                "dairy",
+                                1,
+                                Optional.empty(),
+                                new Tier(1, Money.of("24.60", Scene.EUR)),
+                                new Tier(5, Money.of("22.90", Scene.EUR))));
 
         OrderPlan plan = plan(scene);
 
@@ -155,7 +185,8 @@ class ParMethodTest {
 
     @Test
     void fillsAnOrderUpToTheMinimumWithWhatKeepsLongest() {
-        // Herbs for 10.00 are needed; the minimum is 40.00; rice keeps, butter keeps 30 days: two bags of rice at 15.00.
+        // Herbs for 10.00 are needed; the minimum is 40.00; rice keeps, butter keeps 30 days: two bags of rice at
+        // 15.00.
         Scene scene = new Scene(3)
                 .supplier("dry", "40.00", "0", 1)
                 .add(new Goods("butter").par(4).onHand(4, Batch.KEEPS).fresh("dry", 1, "5.00", 30))
@@ -165,11 +196,14 @@ class ParMethodTest {
         OrderPlan plan = plan(scene);
 
         assertThat(plan.orders()).hasSize(1);
-        assertThat(plan.orders().get(0).lines()).extracting(line -> line.item() + " " + line.packs())
+        assertThat(plan.orders().get(0).lines())
+                .extracting(line -> line.item() + " " + line.packs())
                 .containsExactly("herbs 2", "rice 2");
         assertThat(plan.orders().get(0).goods()).isEqualTo(Money.of("40.00", Scene.EUR));
         assertThat(plan.orders().get(0).lines().get(1).why())
-                .contains("2 of 2 packs were added to reach the minimum of 40.00.", "With one pack less nothing is missing.");
+                .contains(
+                        "2 of 2 packs were added to reach the minimum of 40.00.",
+                        "With one pack less nothing is missing.");
     }
 
     @Test
@@ -177,11 +211,17 @@ class ParMethodTest {
         Scene scene = new Scene(3)
                 .supplier("big", "100.00", "0", 1)
                 .supplier("small", "0", "0", 1)
-                .add(new Goods("herbs").par(2).capacity(4).fresh("big", 1, "5.00", 3).fresh("small", 1, "6.00", 3));
+                .add(new Goods("herbs")
+                        .par(2)
+                        .capacity(4)
+                        .fresh("big", 1, "5.00", 3)
+                        .fresh("small", 1, "6.00", 3));
 
         OrderPlan plan = plan(scene);
 
-        assertThat(plan.orders()).extracting(order -> order.delivery().supplier()).containsExactly("small");
+        assertThat(plan.orders())
+                .extracting(order -> order.delivery().supplier())
+                .containsExactly("small");
     }
 
     @Test
@@ -193,8 +233,8 @@ class ParMethodTest {
         OrderPlan plan = plan(scene);
 
         assertThat(plan.orders()).isEmpty();
-        assertThat(plan.shortfalls().get(0).why()).contains(
-                "The order to The big for Wed 25 Nov would come to 20.00, less than the minimum of 100.00.");
+        assertThat(plan.shortfalls().get(0).why())
+                .contains("The order to The big for Wed 25 Nov would come to 20.00, less than the minimum of 100.00.");
     }
 
     @Test
@@ -213,12 +253,21 @@ class ParMethodTest {
     void callsNothingShortThatLastsUntilSomebodyComes() {
         Scene scene = new Scene(3)
                 .supplier("dairy", "0", "0", 4)
-                .add(new Goods("flour").par(20).use(2, 2, 2, 2, 2).onHand(8, Batch.KEEPS).offer("dairy", 1, "1.00"))
-                .add(new Goods("sugar").par(20).use(2, 2, 2, 2, 2).onHand(7, Batch.KEEPS).offer("dairy", 1, "1.00"))
+                .add(new Goods("flour")
+                        .par(20)
+                        .use(2, 2, 2, 2, 2)
+                        .onHand(8, Batch.KEEPS)
+                        .offer("dairy", 1, "1.00"))
+                .add(new Goods("sugar")
+                        .par(20)
+                        .use(2, 2, 2, 2, 2)
+                        .onHand(7, Batch.KEEPS)
+                        .offer("dairy", 1, "1.00"))
                 .add(new Goods("salt").par(20).onHand(8, Batch.KEEPS).offer("dairy", 1, "1.00"));
 
         // 8 of flour last the four days until the dairy comes, 7 of sugar do not; nobody knows how long 8 of salt last.
-        assertThat(plan(scene).shortfalls()).extracting(short1 -> short1.item() + " " + short1.quantity())
+        assertThat(plan(scene).shortfalls())
+                .extracting(short1 -> short1.item() + " " + short1.quantity())
                 .containsExactly("sugar 13 ea", "salt 12 ea");
     }
 
@@ -228,28 +277,35 @@ class ParMethodTest {
                 .supplier("dairy", "0", "0", 0, 4)
                 .add(new Goods("cream").par(8).use(3, 3, 3, 3).offer("dairy", 1, "1.00"));
 
-        assertThat(plan(scene).shortfalls().get(0).why()).containsExactly(
-                "It runs short by 1 ea on Thu 26 Nov.", "Its par of 8 ea is less than the 12 ea expected before Sat 28 Nov.");
+        assertThat(plan(scene).shortfalls().get(0).why())
+                .containsExactly(
+                        "It runs short by 1 ea on Thu 26 Nov.",
+                        "Its par of 8 ea is less than the 12 ea expected before Sat 28 Nov.");
     }
 
     @Test
     void givesReasonsFoundBySimulatingAgain() {
-        // 6 are needed by Friday morning; 5 packs of 2 come on Wednesday: 10 for 3 days of 3 and a tenth more = 9.9 -> 10.
+        // 6 are needed by Friday morning; 5 packs of 2 come on Wednesday: 10 for 3 days of 3 and a tenth more = 9.9 ->
+        // 10.
         Scene scene = new Scene(5)
                 .supplier("dairy", "0", "0", 1, 4)
                 .supplier("other", "0", "0", 4)
-                .add(new Goods("cream").use(2, 3, 3, 3, 0).onHand(2, Batch.KEEPS)
-                        .offer("dairy", 2, "4.00").offer("other", 3, "7.00"));
+                .add(new Goods("cream")
+                        .use(2, 3, 3, 3, 0)
+                        .onHand(2, Batch.KEEPS)
+                        .offer("dairy", 2, "4.00")
+                        .offer("other", 3, "7.00"));
 
         List<String> why = plan(scene).orders().get(0).lines().get(0).why();
 
-        assertThat(why).containsExactly(
-                "Wed 25 Nov would open with 0 ea; wanted are 9.9 ea, "
-                        + "the use expected before Sat 28 Nov and a tenth more for safety.",
-                "Without this line 3 ea are missing on Wed 25 Nov, and no later delivery of The dairy comes in time.",
-                "With one pack less 1 ea are missing on Fri 27 Nov.",
-                "0.1 ea of it come from rounding up to whole packs.",
-                "As much from The other costs 28.00 (4 packs of 3 ea).");
+        assertThat(why)
+                .containsExactly(
+                        "Wed 25 Nov would open with 0 ea; wanted are 9.9 ea, "
+                                + "the use expected before Sat 28 Nov and a tenth more for safety.",
+                        "Without this line 3 ea are missing on Wed 25 Nov, and no later delivery of The dairy comes in time.",
+                        "With one pack less 1 ea are missing on Fri 27 Nov.",
+                        "0.1 ea of it come from rounding up to whole packs.",
+                        "As much from The other costs 28.00 (4 packs of 3 ea).");
     }
 
     @Test
@@ -285,7 +341,8 @@ class ParMethodTest {
                 .supplier("a", String.valueOf(random.nextInt(60)), "5.00", 0, 2, 4, 7)
                 .supplier("b", String.valueOf(random.nextInt(60)), "0", 1, 5, 8);
         for (int i = 0; i < 6; i++) {
-            Goods goods = new Goods("item" + i).use(random.longs(12, 0, 6).toArray())
+            Goods goods = new Goods("item" + i)
+                    .use(random.longs(12, 0, 6).toArray())
                     .onHand(random.nextInt(10), random.nextInt(8))
                     .capacity(10 + random.nextInt(30))
                     .fresh("a", 1 + random.nextInt(6), (1 + random.nextInt(9)) + ".50", 1 + random.nextInt(9));
@@ -307,8 +364,9 @@ class ParMethodTest {
             List<Batch> batches = new ArrayList<>();
             bought.forEach(purchase -> batches.add(purchase.batch(model.start())));
             Course course = LotSimulation.run(item, batches);
-            bought.forEach(purchase -> assertThat(course.opening()[purchase.slot().day()])
-                    .isLessThanOrEqualTo(item.wanted().capacity()));
+            bought.forEach(
+                    purchase -> assertThat(course.opening()[purchase.slot().day()])
+                            .isLessThanOrEqualTo(item.wanted().capacity()));
         }
     }
 

@@ -42,11 +42,14 @@ final class Scene {
         List<Slot> slots = new ArrayList<>();
         for (int day : deliveries) {
             LocalDate date = TUESDAY.plusDays(day);
-            slots.add(new Slot(id, day,
-                    new Delivery(id, date, date.minusDays(1).atTime(LocalTime.NOON).atZone(ZoneOffset.UTC))));
+            slots.add(new Slot(
+                    id,
+                    day,
+                    new Delivery(
+                            id, date, date.minusDays(1).atTime(LocalTime.NOON).atZone(ZoneOffset.UTC))));
         }
-        Supplier supplier = new Supplier(id, "The " + id, "", Set.of(), Optional.empty(), Money.of(minimum, EUR),
-                Money.of(fee, EUR));
+        Supplier supplier = new Supplier(
+                id, "The " + id, "", Set.of(), Optional.empty(), Money.of(minimum, EUR), Money.of(fee, EUR));
         suppliers.put(id, new SupplierModel(supplier, slots));
         return this;
     }
@@ -117,8 +120,17 @@ final class Scene {
         }
 
         Goods offer(String supplier, long pieces, Optional<Period> life, Tier... tiers) {
-            Offer offer = new Offer(supplier, id, supplier + "-" + id + "-" + pieces, "", Pack.parse(pieces + " ea"),
-                    new BigDecimal(tiers[0].packPrice().toString()), Optional.empty(), List.of(), life, Optional.empty());
+            Offer offer = new Offer(
+                    supplier,
+                    id,
+                    supplier + "-" + id + "-" + pieces,
+                    "",
+                    Pack.parse(pieces + " ea"),
+                    new BigDecimal(tiers[0].packPrice().toString()),
+                    Optional.empty(),
+                    List.of(),
+                    life,
+                    Optional.empty());
             offers.add(new OfferModel(offer, pieces * PIECE, List.of(tiers), life));
             return this;
         }
@@ -128,8 +140,8 @@ final class Scene {
             long[] pars = new long[par < 0 ? 0 : length];
             Arrays.fill(pars, par);
             Wanted wanted = new Wanted(Arrays.copyOf(use, length), pars, orderAt, capacity);
-            return new ItemModel(id, new Grain(Unit.EA), wanted, batches, offers,
-                    offers.isEmpty() ? "Nobody offers it." : "");
+            return new ItemModel(
+                    id, new Grain(Unit.EA), wanted, batches, offers, offers.isEmpty() ? "Nobody offers it." : "");
         }
     }
 }
