@@ -4,11 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.eclipse.jface.bindings.keys.KeyStroke;
 import org.eclipse.jface.fieldassist.ContentProposal;
-import org.eclipse.jface.fieldassist.ContentProposalAdapter;
 import org.eclipse.jface.fieldassist.IContentProposal;
-import org.eclipse.jface.fieldassist.TextContentAdapter;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
@@ -20,22 +17,15 @@ import org.eclipse.swt.widgets.Composite;
 public final class ChoiceField extends EntryField<Choice> {
     private static final String CHARACTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789\b";
     private static final int SHOWN = 200;
-    private final ContentProposalAdapter proposals;
+    private final TypeAhead proposals;
     private List<Choice> choices;
 
     /** An empty field over these choices. */
     public ChoiceField(Composite parent, List<Choice> choices) {
         super(parent, "Type to find, or press the down arrow");
         this.choices = List.copyOf(choices);
-        proposals = new ContentProposalAdapter(
-                control(),
-                new TextContentAdapter(),
-                (typed, position) -> proposals(typed),
-                KeyStroke.getInstance(SWT.NONE, SWT.ARROW_DOWN),
-                CHARACTERS.toCharArray());
-        proposals.setProposalAcceptanceStyle(ContentProposalAdapter.PROPOSAL_REPLACE);
+        proposals = TypeAhead.on(control(), (typed, position) -> proposals(typed), CHARACTERS);
         proposals.setAutoActivationDelay(80);
-        proposals.setPropagateKeys(true);
         control().addListener(SWT.FocusOut, event -> complete());
         control().addListener(SWT.Resize, event -> sizePopup());
     }

@@ -3,11 +3,8 @@ package etamine.widgets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.eclipse.jface.bindings.keys.KeyStroke;
 import org.eclipse.jface.fieldassist.ContentProposal;
-import org.eclipse.jface.fieldassist.ContentProposalAdapter;
 import org.eclipse.jface.fieldassist.IContentProposal;
-import org.eclipse.jface.fieldassist.TextContentAdapter;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
@@ -53,17 +50,13 @@ final class GridRow {
         text.addListener(SWT.DefaultSelection, event -> enter());
         text.addListener(SWT.Modify, event -> offerRemoval());
         text.addListener(SWT.KeyDown, this::escape);
-        ContentProposalAdapter proposals = new ContentProposalAdapter(
+        TypeAhead proposals = TypeAhead.on(
                 text,
-                new TextContentAdapter(),
                 (typed, position) -> column.complete().apply(typed).stream()
                         .map(ContentProposal::new)
                         .toArray(IContentProposal[]::new),
-                KeyStroke.getInstance(SWT.NONE, SWT.ARROW_DOWN),
-                CHARACTERS.toCharArray());
-        proposals.setProposalAcceptanceStyle(ContentProposalAdapter.PROPOSAL_REPLACE);
+                CHARACTERS);
         proposals.setAutoActivationDelay(120);
-        proposals.setPropagateKeys(true);
         text.addListener(SWT.Resize, event -> proposals.setPopupSize(new Point(Math.max(260, text.getSize().x), 180)));
         entries.add(text);
         return text;
