@@ -79,9 +79,14 @@ public final class KitchenSection implements ExchangeSection {
         return document().map(document -> Json.parse(document.json())).orElse(MissingNode.getInstance());
     }
 
-    /** Prices carry no currency of their own, so another currency would change what all of them mean. */
+    /**
+     * Prices carry no currency of their own, so another currency would change what all of them mean. A book in which
+     * nothing but these settings was ever written has none yet.
+     */
     private List<Trouble> compare(House house) {
+        int settings = book.shelf(HouseForm.KITCHEN).history(HouseForm.KITCHEN).size();
         return present()
+                .filter(now -> book.revision() > settings)
                 .filter(now -> !now.currency().equals(house.currency()))
                 .map(now -> List.of(new Trouble(
                         "/currency",

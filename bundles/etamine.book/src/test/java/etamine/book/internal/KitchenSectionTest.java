@@ -52,8 +52,16 @@ class KitchenSectionTest {
     }
 
     @Test
+    void takesAnotherCurrencyWhileNothingButTheSettingsWasWritten() throws IOException {
+        load(GOOD);
+        assertThat(load(GOOD.replace("EUR", "USD")).written()).isTrue();
+        assertThat(section.dump().get("currency").asText()).isEqualTo("USD");
+    }
+
+    @Test
     void refusesAnotherCurrencyThanTheBooks() throws IOException {
         load(GOOD);
+        book.write("Add cream", change -> change.save("ingredients", "cream", 0, "{}"));
         LoadResult result = load(GOOD.replace("EUR", "USD"));
         assertThat(result.rejected()).extracting(LoadResult.Rejected::pointer).containsExactly("/kitchen/currency");
         assertThat(result.rejected().get(0).problem()).contains("keeps its prices in EUR");
