@@ -3,6 +3,7 @@ package etamine.inventory.internal;
 import etamine.base.verb.Report;
 import etamine.base.verb.TextTable;
 import etamine.inventory.Movement;
+import etamine.measures.Quantity;
 import etamine.measures.UnitPrice;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -42,16 +43,21 @@ final class MovementReport {
         json.put("kind", Draft.text(movement.kind()));
         json.put("item", movement.item());
         json.put("place", movement.place());
-        json.put("quantity", movement.quantity().toString());
+        json.put("quantity", asWritten(movement).toString());
         if (!movement.lot().isEmpty()) {
             json.put("lot", movement.lot());
         }
         movement.useBy().ifPresent(day -> json.put("useBy", day.toString()));
         movement.unitCost().ifPresent(cost -> json.put("unitCost", price(cost)));
         if (!movement.note().isEmpty()) {
-            json.put("note", movement.note());
+            json.put("reason", movement.note());
         }
         return json;
+    }
+
+    /** The quantity as the exchange form has it: without a minus where the kind already says that it went out. */
+    private static Quantity asWritten(Movement movement) {
+        return Draft.direction(movement.kind()) < 0 ? movement.quantity().negate() : movement.quantity();
     }
 
     static Map<String, String> price(UnitPrice price) {

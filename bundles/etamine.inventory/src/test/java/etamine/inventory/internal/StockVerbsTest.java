@@ -84,8 +84,8 @@ class StockVerbsTest {
         JsonNode movement = run(new WasteVerb(shelf.room, shelf.items), Map.of("--reason", "split"), "cream", "500", "ml")
                 .get("movements").get(0);
         assertThat(movement.get("kind").asText()).isEqualTo("wasted");
-        assertThat(movement.get("quantity").asText()).isEqualTo("-0.5 l");
-        assertThat(movement.get("note").asText()).isEqualTo("split");
+        assertThat(movement.get("quantity").asText()).isEqualTo("0.5 l");
+        assertThat(movement.get("reason").asText()).isEqualTo("split");
         assertThatThrownBy(() -> run(new WasteVerb(shelf.room, shelf.items), Map.of(), "cream", "2 ea"))
                 .isInstanceOfSatisfying(VerbException.class, rejected -> {
                     assertThat(rejected.outcome()).isEqualTo(Outcome.REJECTED);
