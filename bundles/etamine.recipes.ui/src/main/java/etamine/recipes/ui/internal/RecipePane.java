@@ -95,11 +95,11 @@ final class RecipePane {
 
     private EditGrid stepsGrid(Composite cell) {
         List<GridColumn> columns = List.of(
-                GridColumn.entry("what to do", 9),
-                GridColumn.entry("hands, min", 2),
-                GridColumn.entry("by itself, min", 2),
+                GridColumn.entry("what to do; times in minutes", 8),
+                GridColumn.entry("hands", 2),
+                GridColumn.entry("waits", 2),
                 GridColumn.entry("equipment", 3),
-                GridColumn.entry("after step", 2));
+                GridColumn.entry("after", 2));
         return new EditGrid(
                 cell, "grid:steps", columns, (about, row, cells) -> attempt(about, TableText.step(row, cells)));
     }
