@@ -1,6 +1,7 @@
 package etamine.ordering;
 
 import etamine.base.Progress;
+import etamine.kitchen.order.OrderLine;
 import etamine.kitchen.order.SupplierOrder;
 import etamine.kitchen.supply.Offer;
 import java.io.IOException;
@@ -27,11 +28,12 @@ public interface OrderDesk {
     List<SupplierOrder> draft(OrderPlan plan);
 
     /**
-     * Sets the packs of a draft's line; 0 takes the line off, and an order without lines is dropped.
+     * Sets the packs of a draft's line; 0 takes the line off, and an order without lines is dropped. The line is known by
+     * its item, article number and pack.
      *
      * @throws etamine.storage.BookException if the order is no draft any more
      */
-    void setPacks(String order, String code, long packs);
+    void setPacks(String order, OrderLine line, long packs);
 
     /** Adds an offer of the order's supplier to a draft, or as many packs more to a line that is already there. */
     void addLine(String order, Offer offer, long packs);

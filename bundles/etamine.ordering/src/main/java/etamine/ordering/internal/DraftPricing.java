@@ -44,10 +44,24 @@ final class DraftPricing {
                 List.of(BY_HAND)));
     }
 
+    /** Where a line of the same item, article number and pack stands; -1 when there is none. */
+    static int place(List<OrderLine> lines, OrderLine wanted) {
+        for (int i = 0; i < lines.size(); i++) {
+            OrderLine line = lines.get(i);
+            boolean sameArticle =
+                    line.item().equals(wanted.item()) && line.code().equals(wanted.code());
+            if (sameArticle && line.pack().equals(wanted.pack())) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
     private static Optional<Offer> offer(Catalogue catalogue, SupplierOrder order, OrderLine line) {
         return catalogue.offersFor(line.item(), order.deliver()).stream()
                 .filter(offer -> offer.supplier().equals(order.supplier())
-                        && offer.code().equals(line.code()))
+                        && offer.code().equals(line.code())
+                        && offer.pack().equals(line.pack()))
                 .findFirst();
     }
 

@@ -6,6 +6,7 @@ import etamine.base.verb.Verb;
 import etamine.base.verb.VerbCall;
 import etamine.base.verb.VerbException;
 import etamine.base.verb.VerbUsage;
+import etamine.kitchen.order.OrderLine;
 import etamine.kitchen.order.OrderState;
 import etamine.kitchen.order.SupplierOrder;
 import etamine.ordering.OrderDesk;
@@ -63,10 +64,21 @@ public final class OrdersVerb implements Verb {
         } else if (call.has("--cancel")) {
             desk.cancel(order.id());
         } else if (given.size() == SETTING) {
-            desk.setPacks(order.id(), given.get(1), packs(given.get(2)));
+            desk.setPacks(order.id(), line(order, given.get(1)), packs(given.get(2)));
         } else if (given.size() == 2) {
             throw VerbException.wrongCall("Give the number of packs after the article number; 0 takes the line off.");
         }
+    }
+
+    private static OrderLine line(SupplierOrder order, String codeOrItem) throws VerbException {
+        return order.lines().stream()
+                .filter(line -> line.code().equals(codeOrItem))
+                .findFirst()
+                .or(() -> order.lines().stream()
+                        .filter(line -> line.item().equals(codeOrItem))
+                        .findFirst())
+                .orElseThrow(() -> VerbException.wrongCall(
+                        "Order " + order.id() + " has no line of article or item “" + codeOrItem + "”."));
     }
 
     private static long packs(String text) throws VerbException {

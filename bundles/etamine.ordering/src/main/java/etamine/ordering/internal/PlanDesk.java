@@ -107,12 +107,11 @@ public final class PlanDesk implements OrderDesk {
     }
 
     @Override
-    public void setPacks(String id, String code, long packs) {
-        change(id, "Packs of " + code + " on " + id, (order, lines) -> {
-            for (int i = 0; i < lines.size(); i++) {
-                if (lines.get(i).code().equals(code)) {
-                    lines.set(i, priced(order, lines.get(i), packs));
-                }
+    public void setPacks(String id, OrderLine line, long packs) {
+        change(id, "Packs of " + neighbours.itemName(line.item()) + " on " + id, (order, lines) -> {
+            int place = DraftPricing.place(lines, line);
+            if (place >= 0) {
+                lines.set(place, priced(order, lines.get(place), packs));
             }
         });
     }
@@ -122,28 +121,16 @@ public final class PlanDesk implements OrderDesk {
         if (packs <= 0) {
             throw new IllegalArgumentException("Add 1 pack or more.");
         }
-        change(id, "Add " + offer.code() + " to " + id, (order, lines) -> {
-            long there = 0;
-            for (OrderLine line : lines) {
-                there += line.code().equals(offer.code()) ? line.packs() : 0;
-            }
-            int place = place(lines, offer.code());
-            OrderLine line = DraftPricing.line(catalogue(), offer, there + packs, DraftPricing.BY_HAND);
+        change(id, "Add " + neighbours.itemName(offer.item()) + " to " + id, (order, lines) -> {
+            OrderLine line = DraftPricing.line(catalogue(), offer, packs, DraftPricing.BY_HAND);
+            int place = DraftPricing.place(lines, line);
             if (place < 0) {
                 lines.add(line);
             } else {
-                lines.set(place, priced(order, lines.get(place), there + packs));
+                lines.set(
+                        place, priced(order, lines.get(place), lines.get(place).packs() + packs));
             }
         });
-    }
-
-    private static int place(List<OrderLine> lines, String code) {
-        for (int i = 0; i < lines.size(); i++) {
-            if (lines.get(i).code().equals(code)) {
-                return i;
-            }
-        }
-        return -1;
     }
 
     private OrderLine priced(SupplierOrder order, OrderLine line, long packs) {
@@ -221,10 +208,9 @@ public final class PlanDesk implements OrderDesk {
     public List<IssuedOrder> issue(List<String> ids, Path folder) throws IOException {
         Documents documents = neighbours
                 .documents()
-                .orElseThrow(
-                        () -> new BookException(
-                                BookException.Reason.OTHER,
-                                "PDF and CSV files cannot be written now; start etamine.documents and issue again."));
+                .orElseThrow(() -> new BookException(
+                        BookException.Reason.OTHER,
+                        "PDF and CSV files cannot be written now; start etamine.documents and issue again."));
         OrderPapers papers = new OrderPapers(documents, kitchen, neighbours);
         List<IssuedOrder> issued = new ArrayList<>();
         for (String id : ids) {

@@ -62,9 +62,8 @@ class OrderingFrontsTest {
 
         assertThat(report.outcome()).isEqualTo(Outcome.LOOK);
         assertThat(((Map<?, ?>) report.json()).get("shortfalls"))
-                .hasToString(
-                        "[{item=caviar, date=2026-11-24, quantity=1000 g, "
-                                + "why=[It stays below its par., Nobody offers it on 2026-11-24.]}]");
+                .hasToString("[{item=caviar, date=2026-11-24, quantity=1000 g, "
+                        + "why=[It stays below its par., Nobody offers it on 2026-11-24.]}]");
     }
 
     @ParameterizedTest
@@ -105,6 +104,22 @@ class OrderingFrontsTest {
 
         assertThat(issued.json().toString()).contains("packs=5", "amount=123.00");
         assertThat(folder.resolve("out")).isDirectoryContaining("glob:**.pdf");
+    }
+
+    @Test
+    void changesALineByItsItemAndSaysWhenThereIsNone() throws VerbException {
+        bench.run(bench.orderVerb, folder, Map.of());
+        bench.run(bench.ordersVerb, folder, Map.of(), "2026-W48-dairy-1", "butter", "4");
+
+        assertThat(bench.orders
+                        .find("2026-W48-dairy-1")
+                        .orElseThrow()
+                        .lines()
+                        .get(0)
+                        .packs())
+                .isEqualTo(4);
+        assertThatThrownBy(() -> bench.run(bench.ordersVerb, folder, Map.of(), "2026-W48-dairy-1", "none", "4"))
+                .isInstanceOf(VerbException.class);
     }
 
     @Test

@@ -21,9 +21,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class OrderingSectionsTest {
-    private static final String PAR =
-            "{\"item\":\"cream\",\"par\":\"8 l\",\"weekdays\":{\"FR\":\"12 l\"},"
-                    + "\"orderAt\":\"3 l\",\"capacity\":\"20 l\"}";
+    private static final String PAR = "{\"item\":\"cream\",\"par\":\"8 l\",\"weekdays\":{\"FR\":\"12 l\"},"
+            + "\"orderAt\":\"3 l\",\"capacity\":\"20 l\"}";
     private static final String ORDER =
             "{\"id\":\"2026-W48-dairy-1\",\"supplier\":\"dairy\",\"deliver\":\"2026-11-27\","
                     + "\"orderBy\":\"2026-11-26T22:00:00Z\",\"state\":\"sent\",\"currency\":\"EUR\","

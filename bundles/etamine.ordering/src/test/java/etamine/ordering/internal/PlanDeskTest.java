@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import etamine.base.Progress;
 import etamine.kitchen.covers.WrittenUse;
+import etamine.kitchen.order.OrderLine;
 import etamine.kitchen.order.OrderState;
 import etamine.kitchen.order.SupplierOrder;
 import etamine.kitchen.par.Par;
 import etamine.kitchen.supply.Offer;
 import etamine.measures.Money;
+import etamine.measures.Pack;
 import etamine.measures.Quantity;
 import etamine.ordering.IssuedOrder;
 import etamine.ordering.OrderPlan;
@@ -164,7 +166,7 @@ class PlanDeskTest {
     @Test
     void changesPacksAndTheGoodsValue() {
         bench.desk.draft(plan());
-        bench.desk.setPacks("2026-W48-dairy-1", "D-104", 3);
+        bench.desk.setPacks("2026-W48-dairy-1", line("D-104"), 3);
 
         SupplierOrder order = bench.orders.find("2026-W48-dairy-1").orElseThrow();
         assertThat(order.goods()).isEqualTo(euro("103.80"));
@@ -172,12 +174,26 @@ class PlanDeskTest {
     }
 
     @Test
+    void tellsLinesWithoutAnArticleNumberApart() {
+        bench.neighbours.catalogue = new SetCatalogue()
+                .supplier("dairy", "0", "0", DayOfWeek.FRIDAY)
+                .offer("dairy", "cream", "", "6 x 1 l", "24.60")
+                .offer("dairy", "butter", "", "2 kg", "15.00");
+        bench.desk.draft(plan());
+        bench.desk.setPacks("2026-W48-dairy-1", line(""), 5);
+
+        assertThat(bench.orders.find("2026-W48-dairy-1").orElseThrow().lines())
+                .extracting(line -> line.item() + " " + line.packs())
+                .containsExactly("butter 5", "cream 1");
+    }
+
+    @Test
     void takesLinesOffAndDropsAnOrderWithoutLines() {
         bench.desk.draft(plan());
-        bench.desk.setPacks("2026-W48-dairy-1", "D-104", 0);
+        bench.desk.setPacks("2026-W48-dairy-1", line("D-104"), 0);
         assertThat(bench.orders.find("2026-W48-dairy-1").orElseThrow().lines()).hasSize(1);
 
-        bench.desk.setPacks("2026-W48-dairy-1", "D-201", 0);
+        bench.desk.setPacks("2026-W48-dairy-1", line("D-201"), 0);
         assertThat(bench.orders.all()).isEmpty();
     }
 
@@ -196,7 +212,7 @@ class PlanDeskTest {
     void refusesToChangeWhatWasSent() throws IOException {
         issueAll();
 
-        assertThatThrownBy(() -> bench.desk.setPacks("2026-W48-dairy-1", "D-104", 3))
+        assertThatThrownBy(() -> bench.desk.setPacks("2026-W48-dairy-1", line("D-104"), 3))
                 .isInstanceOf(BookException.class);
         assertThatThrownBy(() -> bench.desk.discard("2026-W48-dairy-1")).isInstanceOf(BookException.class);
     }
@@ -250,6 +266,16 @@ class PlanDeskTest {
     void orderNumbersAreFitForFileNames() {
         assertThat(OrderNumber.next("a/b c", LocalDate.of(2027, 1, 1), Set.of("2026-W53-a-b-c-1")))
                 .isEqualTo("2026-W53-a-b-c-2");
+    }
+
+    private OrderLine line(String code) {
+        OrderLine cream =
+                new OrderLine("cream", "D-104", 1, Pack.parse("6 x 1 l"), euro("24.60"), euro("24.60"), List.of());
+        return bench.orders.find("2026-W48-dairy-1").stream()
+                .flatMap(order -> order.lines().stream())
+                .filter(line -> line.code().equals(code))
+                .findFirst()
+                .orElse(cream);
     }
 
     private List<IssuedOrder> issueAll() throws IOException {

@@ -1,30 +1,47 @@
 package etamine.ordering.ui.internal;
 
+import etamine.kitchen.order.OrderLine;
+
 /**
  * A line of the order shown.
  *
  * @param order the order's number
- * @param code the article number
- * @param item the item's id
+ * @param line the line
  * @param name the item's name
- * @param packs how many packs
- * @param pack what a pack holds
- * @param price what a pack costs
- * @param amount what the line comes to
- * @param why the first reason
  */
-record LineRow(
-        String order,
-        String code,
-        String item,
-        String name,
-        long packs,
-        String pack,
-        String price,
-        String amount,
-        String why) {
+record LineRow(String order, OrderLine line, String name) {
+
+    /** What tells lines of one order apart. */
+    String key() {
+        return line.item() + "/" + line.code() + "/" + line.pack();
+    }
+
+    String code() {
+        return line.code();
+    }
+
+    long packs() {
+        return line.packs();
+    }
 
     String packsText() {
-        return String.valueOf(packs);
+        return String.valueOf(line.packs());
+    }
+
+    String pack() {
+        return line.pack().toString();
+    }
+
+    String price() {
+        return line.packPrice().rounded().toString();
+    }
+
+    String amount() {
+        return line.amount().toString();
+    }
+
+    /** The first reason. */
+    String why() {
+        return line.why().isEmpty() ? "" : line.why().get(0);
     }
 }

@@ -93,27 +93,13 @@ final class OrdersModel {
 
     private List<LineRow> lines(SupplierOrder order) {
         return order.lines().stream()
-                .map(line -> new LineRow(
-                        order.id(),
-                        line.code(),
-                        line.item(),
-                        around.itemName(line.item()),
-                        line.packs(),
-                        line.pack().toString(),
-                        line.packPrice().rounded().toString(),
-                        line.amount().toString(),
-                        line.why().isEmpty() ? "" : line.why().get(0)))
+                .map(line -> new LineRow(order.id(), line, around.itemName(line.item())))
                 .toList();
     }
 
     /** Why a line is what it is. */
-    Optional<Explanation> explain(LineRow row) {
-        return orders.find(row.order())
-                .flatMap(order -> order.lines().stream()
-                        .filter(line ->
-                                line.code().equals(row.code()) && line.item().equals(row.item()))
-                        .findFirst())
-                .map(this::explain);
+    Explanation explain(LineRow row) {
+        return explain(row.line());
     }
 
     private Explanation explain(OrderLine line) {
@@ -202,15 +188,23 @@ final class OrdersModel {
     }
 
     void setPacks(LineRow line, long packs) {
-        desk.setPacks(line.order(), line.code(), Math.max(0, packs));
+        desk.setPacks(line.order(), line.line(), Math.max(0, packs));
     }
 
     /** The offers that can be added to a draft. */
     List<Choice> offers(String order) {
         return offersOf(order).stream()
-                .map(offer -> new Choice(
-                        offer.code(), around.itemName(offer.item()) + ", " + offer.pack() + ", " + offer.code()))
+                .map(offer -> new Choice(key(offer), label(offer)))
                 .toList();
+    }
+
+    private static String key(Offer offer) {
+        return offer.item() + "/" + offer.code() + "/" + offer.pack();
+    }
+
+    private String label(Offer offer) {
+        String label = around.itemName(offer.item()) + ", " + offer.pack();
+        return offer.code().isEmpty() ? label : label + ", " + offer.code();
     }
 
     private List<Offer> offersOf(String id) {
@@ -219,9 +213,9 @@ final class OrdersModel {
                 .orElse(List.of());
     }
 
-    void add(String order, String code, long packs) {
+    void add(String order, String offerKey, long packs) {
         offersOf(order).stream()
-                .filter(offer -> offer.code().equals(code))
+                .filter(offer -> key(offer).equals(offerKey))
                 .findFirst()
                 .ifPresent(offer -> desk.addLine(order, offer, packs));
     }

@@ -35,7 +35,7 @@ final class OrdersTab {
         list = new ListTable<>(sash, "table:orders", OrderRow::id, orderColumns())
                 .whenEmpty("Nothing is drafted or ordered.", "Plan the coming week", plan)
                 .onSelect(rows -> selected());
-        lines = new ListTable<>(sash, "table:order-lines", LineRow::code, lineColumns())
+        lines = new ListTable<>(sash, "table:order-lines", LineRow::key, lineColumns())
                 .whenEmpty("Select an order to see its lines.")
                 .onSelect(rows -> explainLine())
                 .onOpen(this::askPacks)
@@ -87,7 +87,7 @@ final class OrdersTab {
     }
 
     private void explainLine() {
-        lines.selected().flatMap(model::explain).ifPresent(frame::explain);
+        lines.selected().map(model::explain).ifPresent(frame::explain);
         frame.actionsChanged();
     }
 
@@ -120,11 +120,11 @@ final class OrdersTab {
                 "Changing packs",
                 progress -> {
                     model.setPacks(row, packs);
-                    return row.code();
+                    return row.key();
                 },
-                code -> {
+                key -> {
                     refresh();
-                    lines.select(code);
+                    lines.select(key);
                 });
     }
 
@@ -144,13 +144,13 @@ final class OrdersTab {
     }
 
     private void add(String order, AddedLine added) {
-        String code = added.offer.flatMap(ChoiceField::id).orElse("");
+        String offer = added.offer.flatMap(ChoiceField::id).orElse("");
         int packs = added.packs.map(NumberField::whole).orElse(1);
         frame.work(
                 "Adding a line",
                 progress -> {
-                    model.add(order, code, packs);
-                    return code;
+                    model.add(order, offer, packs);
+                    return offer;
                 },
                 done -> {
                     refresh();

@@ -54,7 +54,7 @@ class OrdersModelTest {
         desk.order("soon", "2026-11-27", "2026-11-26T22:00:00Z", OrderState.DRAFT);
         LineRow line = model.lines("soon").get(0);
 
-        Explanation why = model.explain(line).orElseThrow();
+        Explanation why = model.explain(line);
         assertThat(why.value()).isEqualTo("2 packs of 6 x 1 l, 49.20");
         assertThat(why.parts()).extracting(Explanation::title).containsExactly("It is needed.", "It is rounded up.");
         // 49.20 of goods and 6.00 for the delivery

@@ -96,8 +96,8 @@ final class SetDesk implements OrderDesk, Orders {
     }
 
     @Override
-    public void setPacks(String order, String code, long packs) {
-        done.add("set " + order + " " + code + " " + packs);
+    public void setPacks(String order, OrderLine line, long packs) {
+        done.add("set " + order + " " + line.code() + " " + packs);
     }
 
     @Override
