@@ -45,11 +45,27 @@ public interface Book extends AutoCloseable {
     /** How many transactions this book has seen; it grows with each, so derived figures can tell they are old. */
     long revision();
 
+    /**
+     * The last revision that everybody who {@link #follow follows} the book has taken in. What is worked out from live
+     * shelves goes by this: {@link #revision} is already higher while they still hear of a transaction.
+     */
+    default long followed() {
+        return revision();
+    }
+
     /** What can be undone and redone since the book was opened. */
     History history();
 
     /** Calls {@code listener} after each transaction, on the thread that wrote. */
     Subscription onCommit(Consumer<Commit> listener);
+
+    /**
+     * The same for what holds a part of the book as values: it is told before every {@link #onCommit listener}, so that
+     * none of them reads an old value. It only takes the transaction in and never writes.
+     */
+    default Subscription follow(Consumer<Commit> follower) {
+        return onCommit(follower);
+    }
 
     /**
      * Writes a complete copy to a new file and verifies it by opening it; the book stays usable meanwhile.

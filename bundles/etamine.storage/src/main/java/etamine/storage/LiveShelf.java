@@ -2,9 +2,10 @@ package etamine.storage;
 
 import etamine.base.Subscription;
 import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
@@ -18,16 +19,17 @@ public final class LiveShelf<T> implements AutoCloseable {
     private final String name;
     private final Codec<T> codec;
     private final Subscription subscription;
-    private volatile State<T> state = new State<>(Map.of(), Map.of(), Map.of());
+    private volatile State<T> state = new State<>(new TreeMap<>(), Map.of(), new TreeMap<>());
 
-    private record State<T>(Map<String, T> values, Map<String, Long> revisions, Map<String, String> unreadable) {}
+    private record State<T>(
+            SortedMap<String, T> values, Map<String, Long> revisions, SortedMap<String, String> unreadable) {}
 
     /** Reads the shelf and follows it until closed. */
     public LiveShelf(Book book, String name, Codec<T> codec) {
         this.name = name;
         this.codec = codec;
         synchronized (this) {
-            this.subscription = book.onCommit(this::follow);
+            this.subscription = book.follow(this::follow);
             Draft draft = new Draft();
             book.shelf(name).all().forEach(draft::take);
             state = draft.freeze();
@@ -35,7 +37,7 @@ public final class LiveShelf<T> implements AutoCloseable {
     }
 
     /** The values by id, in the order of ids. */
-    public Map<String, T> values() {
+    public SortedMap<String, T> values() {
         return state.values;
     }
 
@@ -83,16 +85,19 @@ public final class LiveShelf<T> implements AutoCloseable {
     }
 
     private final class Draft {
-        private final Map<String, T> values = new TreeMap<>();
-        private final Map<String, Long> revisions = new LinkedHashMap<>();
-        private final Map<String, String> unreadable = new TreeMap<>();
+        private final SortedMap<String, T> values;
+        private final Map<String, Long> revisions;
+        private final SortedMap<String, String> unreadable;
 
-        Draft() {}
+        Draft() {
+            this(new State<>(new TreeMap<>(), Map.of(), new TreeMap<>()));
+        }
 
+        /** Copies of sorted maps are made without comparing anything, which counts with thousands of documents. */
         Draft(State<T> from) {
-            values.putAll(from.values);
-            revisions.putAll(from.revisions);
-            unreadable.putAll(from.unreadable);
+            values = new TreeMap<>(from.values);
+            revisions = new HashMap<>(from.revisions);
+            unreadable = new TreeMap<>(from.unreadable);
         }
 
         void take(Document document) {
@@ -112,9 +117,9 @@ public final class LiveShelf<T> implements AutoCloseable {
 
         State<T> freeze() {
             return new State<>(
-                    Collections.unmodifiableMap(values),
+                    Collections.unmodifiableSortedMap(values),
                     Collections.unmodifiableMap(revisions),
-                    Collections.unmodifiableMap(unreadable));
+                    Collections.unmodifiableSortedMap(unreadable));
         }
     }
 }

@@ -1,14 +1,15 @@
 package etamine.costing.internal;
 
+import etamine.costing.internal.PriceBoard.Priced;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.price.PriceQuote;
 import etamine.kitchen.recipe.Recipe;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** One consistent reckoning of the whole book. Immutable. */
 final class CostState {
@@ -18,7 +19,8 @@ final class CostState {
     private final List<CompiledRecipe> order;
     private final CostGraph graph;
     private final PriceBoard board;
-    private final Map<String, PriceQuote> quotes = new HashMap<>();
+    private final @Nullable Item[] numbered;
+    private final @Nullable Priced[] priced;
     private final CostGraph.Figures figures;
 
     CostState(Map<String, Item> items, List<CompiledRecipe> order, Map<String, String> makers, PriceBoard board) {
@@ -31,18 +33,29 @@ final class CostState {
         for (int i = 0; i < order.size(); i++) {
             places.put(order.get(i).recipe().id(), i);
         }
-        this.figures = graph.compute(prices());
+        this.numbered = new Item[graph.numbers().size()];
+        graph.numbers().forEach((id, number) -> numbered[number] = items.get(id));
+        this.priced = new Priced[numbered.length];
+        this.figures = graph.compute(prices(priced));
     }
 
-    /** The same recipes with other prices. */
-    CostState(Map<String, Item> items, CostState before, PriceBoard board) {
+    /** The same recipes with other prices; {@code changed} are the items that are not the same as before. */
+    CostState(Map<String, Item> items, Set<String> changed, CostState before, PriceBoard board) {
         this.items = items;
         this.makers = before.makers;
         this.order = before.order;
         this.graph = before.graph;
         this.places = before.places;
         this.board = board;
-        this.figures = graph.compute(prices());
+        this.numbered = before.numbered.clone();
+        for (String id : changed) {
+            int number = graph.numberOf(id);
+            if (number >= 0) {
+                numbered[number] = items.get(id);
+            }
+        }
+        this.priced = new Priced[numbered.length];
+        this.figures = graph.compute(prices(before.priced));
     }
 
     /** Whether these are the very recipes it was reckoned from, so that only prices can differ. */
@@ -58,18 +71,16 @@ final class CostState {
         return true;
     }
 
-    private double[] prices() {
-        double[] prices = new double[graph.numbers().size()];
-        Arrays.fill(prices, Double.NaN);
-        graph.numbers().forEach((id, number) -> {
-            Item item = items.get(id);
-            if (item != null && !graph.isMade(number)) {
-                board.quote(item).ifPresent(quote -> {
-                    quotes.put(id, quote);
-                    prices[number] = PriceBoard.perUnit(item, quote);
-                });
-            }
-        });
+    private double[] prices(@Nullable Priced[] last) {
+        double[] prices = new double[numbered.length];
+        for (int number = 0; number < prices.length; number++) {
+            Item item = numbered[number];
+            Priced found = item == null || graph.isMade(number)
+                    ? null
+                    : board.priced(item, last[number]).orElse(null);
+            priced[number] = found;
+            prices[number] = found == null ? Double.NaN : found.perUnit();
+        }
         return prices;
     }
 
@@ -113,7 +124,8 @@ final class CostState {
 
     /** The quote a bought item is reckoned with. */
     Optional<PriceQuote> quote(Item item) {
-        return graph.numberOf(item.id()) >= 0 ? Optional.ofNullable(quotes.get(item.id())) : board.quote(item);
+        int number = graph.numberOf(item.id());
+        return number >= 0 ? Optional.ofNullable(priced[number]).map(Priced::quote) : board.quote(item);
     }
 
     PriceBoard board() {

@@ -6,6 +6,7 @@ import etamine.kitchen.cost.ItemCost;
 import etamine.kitchen.cost.RecipeCost;
 import etamine.kitchen.house.Kitchen;
 import etamine.kitchen.item.Item;
+import etamine.kitchen.item.ItemChanges;
 import etamine.kitchen.item.Items;
 import etamine.kitchen.price.PriceQuote;
 import etamine.kitchen.price.PriceSource;
@@ -18,6 +19,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.osgi.service.component.annotations.Activate;
@@ -123,7 +125,7 @@ public final class LiveCosts implements Costs {
     synchronized CostState state() {
         @Nullable Recipes known = recipes;
         Map<String, Recipe> all = known == null ? Map.of() : known.all();
-        Basis now = new Basis(book.revision(), kitchen.today(), sources, all);
+        Basis now = new Basis(book.followed(), kitchen.today(), sources, all);
         if (!now.is(basis)) {
             state = reckon(known, items.all());
             basis = now;
@@ -133,11 +135,12 @@ public final class LiveCosts implements Costs {
 
     private CostState reckon(@Nullable Recipes known, Map<String, Item> all) {
         List<Recipe> order = known == null ? List.of() : known.inOrder();
-        RecipeReuse reuse = new RecipeReuse(compiled, state.items(), all);
+        Set<String> changed = ItemChanges.between(state.items(), all);
+        RecipeReuse reuse = new RecipeReuse(compiled, state.items(), all, changed);
         List<CompiledRecipe> now = order.stream().map(reuse::compile).toList();
         PriceBoard board = new PriceBoard(sources);
         if (state.standsOn(now)) {
-            return new CostState(all, state, board);
+            return new CostState(all, changed, state, board);
         }
         Map<String, CompiledRecipe> kept = new HashMap<>();
         Map<String, String> makers = new HashMap<>();

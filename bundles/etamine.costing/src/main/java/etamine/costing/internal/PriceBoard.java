@@ -7,6 +7,7 @@ import etamine.measures.Conversion;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Asks the price sources in the order of their ranks; the first that knows a usable price is taken. */
 final class PriceBoard {
@@ -18,12 +19,36 @@ final class PriceBoard {
                 .toList();
     }
 
+    /**
+     * A price and what it comes to.
+     *
+     * @param item whose price it is
+     * @param quote as the source gave it
+     * @param perUnit per reckoning unit of the item
+     */
+    record Priced(Item item, PriceQuote quote, double perUnit) {
+        private boolean isStill(Item now, PriceQuote quoted) {
+            return item == now && quote.price().equals(quoted.price());
+        }
+    }
+
     /** The price an item is reckoned with. */
     Optional<PriceQuote> quote(Item item) {
-        return ranked.stream()
-                .flatMap(source -> source.quote(item.id()).stream())
-                .filter(quote -> usable(item, quote))
-                .findFirst();
+        return priced(item, null).map(Priced::quote);
+    }
+
+    /** The same, converted only if it is not {@code last} again: after most changes nearly all prices are. */
+    Optional<Priced> priced(Item item, @Nullable Priced last) {
+        for (PriceSource source : ranked) {
+            PriceQuote quote = source.quote(item.id()).orElse(null);
+            if (quote != null && last != null && last.isStill(item, quote)) {
+                return Optional.of(new Priced(item, quote, last.perUnit));
+            }
+            if (quote != null && usable(item, quote)) {
+                return Optional.of(new Priced(item, quote, perUnit(item, quote)));
+            }
+        }
+        return Optional.empty();
     }
 
     /** A price that is known but stands on a unit the item cannot be converted from, with what is missing. */

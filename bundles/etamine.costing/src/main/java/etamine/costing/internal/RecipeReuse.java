@@ -12,16 +12,17 @@ final class RecipeReuse {
     private final Set<String> moved = new HashSet<>();
     private final RecipeCompiler compiler;
 
-    RecipeReuse(Map<String, CompiledRecipe> before, Map<String, Item> itemsBefore, Map<String, Item> itemsNow) {
+    RecipeReuse(Map<String, CompiledRecipe> before, Map<String, Item> itemsBefore, Map<String, Item> itemsNow,
+            Set<String> changed) {
         this.before = before;
         this.compiler = new RecipeCompiler(itemsNow);
-        itemsNow.forEach((id, now) -> {
+        for (String id : changed) {
             Item then = itemsBefore.get(id);
-            if (then != now && (then == null || !convertsAlike(then, now))) {
+            Item now = itemsNow.get(id);
+            if (then == null || now == null || !convertsAlike(then, now)) {
                 moved.add(id);
             }
-        });
-        itemsBefore.keySet().stream().filter(id -> !itemsNow.containsKey(id)).forEach(moved::add);
+        }
     }
 
     CompiledRecipe compile(Recipe recipe) {

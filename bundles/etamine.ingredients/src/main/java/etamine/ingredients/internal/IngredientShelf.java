@@ -8,6 +8,7 @@ import etamine.storage.ModuleFormat;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -23,9 +24,9 @@ public final class IngredientShelf {
     private final Book book;
     private final IngredientForm form = new IngredientForm();
     private final LiveShelf<Ingredient> shelf;
-    private volatile Listed listed = new Listed(Map.of(), Map.of());
+    private volatile Listed listed = new Listed(Map.of(), new TreeMap<>());
 
-    private record Listed(Map<String, Ingredient> from, Map<String, Item> items) {}
+    private record Listed(Map<String, Ingredient> from, SortedMap<String, Item> items) {}
 
     /** Opens the shelf of that book. */
     @Activate
@@ -61,15 +62,21 @@ public final class IngredientShelf {
     }
 
     /** The items of the list; the same map as long as the list is the same. */
-    Map<String, Item> items() {
+    SortedMap<String, Item> items() {
         Listed now = listed;
-        Map<String, Ingredient> from = shelf.values();
+        SortedMap<String, Ingredient> from = shelf.values();
         if (now.from != from) {
-            Map<String, Item> items = new TreeMap<>();
-            from.forEach((id, ingredient) -> items.put(id, ingredient.item()));
-            now = new Listed(from, Collections.unmodifiableMap(items));
+            now = new Listed(from, Collections.unmodifiableSortedMap(itemsOf(from)));
             listed = now;
         }
         return now.items;
+    }
+
+    /** Copied as a sorted map, so that nothing is compared: this runs after every change of an ingredient. */
+    @SuppressWarnings("unchecked") // every value is replaced before anybody sees it
+    private static SortedMap<String, Item> itemsOf(SortedMap<String, Ingredient> from) {
+        TreeMap<String, Object> items = new TreeMap<>(from);
+        items.replaceAll((id, ingredient) -> ((Ingredient) ingredient).item());
+        return (SortedMap<String, Item>) (SortedMap<String, ?>) items;
     }
 }

@@ -1,14 +1,18 @@
 package etamine.ingredients.internal;
 
 import etamine.kitchen.item.Item;
+import etamine.kitchen.item.ItemChanges;
 import etamine.kitchen.item.ItemSource;
 import etamine.kitchen.item.Items;
 import etamine.measures.Equivalence;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.osgi.service.component.annotations.Activate;
@@ -22,9 +26,9 @@ import org.osgi.service.component.annotations.ReferencePolicy;
 public final class MergedItems implements Items {
     private final IngredientShelf shelf;
     private final List<ItemSource> sources = new CopyOnWriteArrayList<>();
-    private volatile Merge merge = new Merge(List.of(), Map.of());
+    private volatile Merge merge = new Merge(List.of(), new TreeMap<>());
 
-    private record Merge(List<Map<String, Item>> parts, Map<String, Item> items) {
+    private record Merge(List<Map<String, Item>> parts, SortedMap<String, Item> items) {
         boolean madeOf(List<Map<String, Item>> now) {
             boolean same = parts.size() == now.size();
             for (int i = 0; same && i < now.size(); i++) {
@@ -68,16 +72,27 @@ public final class MergedItems implements Items {
         sources.forEach(source -> parts.add(source.items()));
         Merge now = merge;
         if (!now.madeOf(parts)) {
-            now = new Merge(parts, merged(parts));
+            now = new Merge(parts, Collections.unmodifiableSortedMap(merged(now, parts)));
             merge = now;
         }
         return now.items;
     }
 
-    private static Map<String, Item> merged(List<Map<String, Item>> parts) {
-        Map<String, Item> items = new TreeMap<>();
-        parts.forEach(part -> part.forEach((id, item) -> items.merge(id, item, MergedItems::join)));
-        return Collections.unmodifiableMap(items);
+    /** Only what changed is put together anew: a sorted copy of the others compares nothing. */
+    private static SortedMap<String, Item> merged(Merge before, List<Map<String, Item>> parts) {
+        boolean fresh = before.parts.size() != parts.size();
+        SortedMap<String, Item> items = fresh ? new TreeMap<>() : new TreeMap<>(before.items);
+        Set<String> changed = new HashSet<>();
+        for (int i = 0; i < parts.size(); i++) {
+            changed.addAll(fresh ? parts.get(i).keySet() : ItemChanges.between(before.parts.get(i), parts.get(i)));
+        }
+        for (String id : changed) {
+            items.remove(id);
+            parts.stream()
+                    .flatMap(part -> Optional.ofNullable(part.get(id)).stream())
+                    .forEach(item -> items.merge(id, item, MergedItems::join));
+        }
+        return items;
     }
 
     private static Item join(Item own, Item contributed) {

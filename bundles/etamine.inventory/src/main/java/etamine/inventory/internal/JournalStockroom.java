@@ -14,7 +14,6 @@ import etamine.kitchen.exchange.EntryMerge;
 import etamine.kitchen.exchange.EntryReader;
 import etamine.kitchen.house.Kitchen;
 import etamine.kitchen.order.Orders;
-import etamine.kitchen.order.SupplierOrder;
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Recipes;
 import etamine.kitchen.stock.MovementKind;
@@ -34,6 +33,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.osgi.service.component.annotations.Activate;
@@ -149,16 +149,17 @@ public final class JournalStockroom implements Stockroom {
                     amount.dimension());
             drafts.add(new Draft(kind, line.item(), lot, amount.base(), why));
         }
-        return write(label, drafts, nothing -> {});
+        return write(label, () -> drafts, nothing -> {});
     }
 
     @Override
     public List<Movement> receiveOrder(String order, Map<String, Long> shortPacks, Optional<String> place) {
         Optional<Orders> known = Optional.ofNullable(orders);
-        SupplierOrder found = Receiving.find(known, order);
-        List<Draft> drafts = new Receiving(found, movers, items, Optional.ofNullable(catalogue))
-                .drafts(shortPacks, place, now(), kitchen.today());
-        return write("Receive order " + order, drafts, tx -> known.orElseThrow().received(tx, order));
+        return write(
+                "Receive order " + order,
+                () -> new Receiving(Receiving.find(known, order), movers, items, Optional.ofNullable(catalogue))
+                        .drafts(shortPacks, place, now(), kitchen.today()),
+                tx -> known.orElseThrow().received(tx, order));
     }
 
     @Override
@@ -169,7 +170,7 @@ public final class JournalStockroom implements Stockroom {
         Optional<String> place = what.place().map(named -> movers.place(what.item(), named));
         ObjectNode why = Json.with(Json.empty(), "reason", what.reason());
         String label = "Write " + what.quantity() + " of " + items.name(what.item()) + " " + Draft.text(kind);
-        return write(label, movers.take(kind, what.item(), amount, place, why), nothing -> {});
+        return write(label, () -> movers.take(kind, what.item(), amount, place, why), nothing -> {});
     }
 
     @Override
@@ -178,12 +179,19 @@ public final class JournalStockroom implements Stockroom {
         String source = movers.place(item, from);
         String target = movers.place(item, to);
         Movers.refuseIf(source.equals(target), Reason.INPUT, "Name two different places.");
+        return write(
+                "Move " + quantity + " of " + items.name(item),
+                () -> moved(item, amount, source, target),
+                nothing -> {});
+    }
+
+    private List<Draft> moved(String item, ItemMeasure.Amount amount, String source, String target) {
         List<Draft> drafts = new ArrayList<>();
         for (Draft out : movers.take(MovementKind.MOVED, item, amount, Optional.of(source), Json.empty())) {
             drafts.add(out);
             drafts.add(new Draft(out.kind(), item, out.lot().in(target), -out.amount(), out.detail()));
         }
-        return write("Move " + quantity + " of " + items.name(item), drafts, nothing -> {});
+        return drafts;
     }
 
     @Override
@@ -193,14 +201,19 @@ public final class JournalStockroom implements Stockroom {
         Optional<Recipe> found = known.flatMap(all -> all.find(recipe));
         Movers.refuseIf(found.isEmpty(), Reason.RECIPE, "There is no recipe “" + recipe + "”; look for its id.");
         Movers.refuseIf(batches.signum() <= 0, Reason.INPUT, "Write how many batches, more than zero.");
-        List<Draft> drafts = new Batch(found.orElseThrow(), batches, movers, items, journal).drafts(now(), kitchen.today());
-        return write("Make " + batches + " x " + found.orElseThrow().name(), drafts, nothing -> {});
+        Batch batch = new Batch(found.orElseThrow(), batches, movers, items, journal);
+        return write(
+                "Make " + batches + " x " + found.orElseThrow().name(),
+                () -> batch.drafts(now(), kitchen.today()),
+                nothing -> {});
     }
 
     @Override
     public List<Movement> count(List<CountLine> lines) {
-        List<Draft> drafts = new Counting(movers, now()).drafts(lines);
-        return write("Count " + lines.size() + (lines.size() == 1 ? " line" : " lines"), drafts, nothing -> {});
+        return write(
+                "Count " + lines.size() + (lines.size() == 1 ? " line" : " lines"),
+                () -> new Counting(movers, now()).drafts(lines),
+                nothing -> {});
     }
 
     @Override
@@ -208,18 +221,36 @@ public final class JournalStockroom implements Stockroom {
         LedgerEntry entry = journal.ledger().entry(movement)
                 .orElseThrow(() -> new RefusedException(Reason.MOVEMENT, "There is no movement “" + movement + "”."));
         String item = entry.keys().get("item");
+        List<LedgerEntry> standing = Standing.of(journal.entries(item));
         Movers.refuseIf(
-                Standing.of(journal.entries(item)).stream().noneMatch(known -> known.id().equals(movement)),
+                standing.stream().noneMatch(known -> known.id().equals(movement)),
                 Reason.MOVEMENT,
                 "The movement “" + movement + "” has been taken back already.");
+        List<String> back = new ArrayList<>(List.of(movement));
+        otherHalf(entry, standing).ifPresent(half -> back.add(half.id()));
         journal.book().write("Take back a movement of " + items.name(item), transaction -> {
-            transaction.reverse(StockJournal.LEDGER, movement, reason);
+            back.forEach(id -> transaction.reverse(StockJournal.LEDGER, id, reason));
             return movement;
         });
         return journal.entries(item).stream()
-                .filter(known -> known.reverses().filter(movement::equals).isPresent())
+                .filter(known -> known.reverses().filter(back::contains).isPresent())
                 .map(known -> movement(known, false))
                 .toList();
+    }
+
+    /** Where a move took its goods to or from: taken back alone, a half would make stock or lose it. */
+    private static Optional<LedgerEntry> otherHalf(LedgerEntry entry, List<LedgerEntry> standing) {
+        LotKey lot = LotKey.of(entry.keys());
+        long amount = entry.measures().get(StockJournal.AMOUNT);
+        return standing.stream()
+                .filter(other -> isMove(entry) && isMove(other) && other.at().equals(entry.at()))
+                .filter(other -> other.measures().get(StockJournal.AMOUNT) == -amount)
+                .filter(other -> LotKey.of(other.keys()).in(lot.place()).equals(lot))
+                .findFirst();
+    }
+
+    private static boolean isMove(LedgerEntry entry) {
+        return Draft.kind(entry.keys().get("kind")) == MovementKind.MOVED;
     }
 
     @Override
@@ -257,16 +288,17 @@ public final class JournalStockroom implements Stockroom {
         return kitchen.clock().instant().truncatedTo(ChronoUnit.MILLIS);
     }
 
-    private List<Movement> write(String label, List<Draft> drafts, Consumer<Transaction> also) {
+    /** Looks at what lies there within the transaction, so that nobody moves it in between. */
+    private List<Movement> write(String label, Supplier<List<Draft>> drafts, Consumer<Transaction> also) {
         Instant at = now();
-        List<LedgerEntry> entries = drafts.stream()
-                .filter(draft -> draft.amount() != 0)
-                .map(draft -> draft.at(at))
-                .toList();
-        journal.book().write(label, transaction -> {
-            entries.forEach(entry -> transaction.append(StockJournal.LEDGER, entry));
+        List<LedgerEntry> entries = journal.book().write(label, transaction -> {
+            List<LedgerEntry> written = drafts.get().stream()
+                    .filter(draft -> draft.amount() != 0)
+                    .map(draft -> draft.at(at))
+                    .toList();
+            written.forEach(entry -> transaction.append(StockJournal.LEDGER, entry));
             also.accept(transaction);
-            return entries.size();
+            return written;
         });
         return entries.stream().map(entry -> movement(entry, false)).toList();
     }

@@ -84,7 +84,7 @@ public final class LotStock implements Stock {
     /** Every item's stock now, with how it was valued. */
     Map<String, ItemStock> now() {
         Worked wanted = new Worked(
-                journal.book().revision(),
+                journal.book().followed(),
                 kitchen.today(),
                 kitchen.house().currency(),
                 items.source(),
@@ -96,9 +96,7 @@ public final class LotStock implements Stock {
             return last.stock();
         }
         Map<String, ItemStock> stock = value(journal.amounts());
-        if (journal.settled()) {
-            worked = wanted.with(stock);
-        }
+        worked = wanted.with(stock);
         return stock;
     }
 

@@ -15,6 +15,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -91,15 +92,14 @@ public final class ShelfReport {
         List<OnOrder> coming = Optional.ofNullable(orders).map(Orders::onOrder).orElse(List.of());
         TreeSet<String> ids = new TreeSet<>(levels.keySet());
         ids.addAll(wanted.keySet());
-        coming.forEach(order -> ids.add(order.item()));
+        Map<String, List<Quantity>> dueOf = new HashMap<>();
+        coming.forEach(order -> dueOf.computeIfAbsent(order.item(), item -> new ArrayList<>())
+                .add(order.quantity()));
+        ids.addAll(dueOf.keySet());
         List<StockLine> lines = new ArrayList<>();
         for (String id : ids) {
             Optional<Quantity> par = Optional.ofNullable(wanted.get(id)).map(level -> level.on(day.getDayOfWeek()));
-            List<Quantity> due = coming.stream()
-                    .filter(order -> order.item().equals(id))
-                    .map(OnOrder::quantity)
-                    .toList();
-            lines.add(line(id, Optional.ofNullable(levels.get(id)), par, due));
+            lines.add(line(id, Optional.ofNullable(levels.get(id)), par, dueOf.getOrDefault(id, List.of())));
         }
         lines.sort(Comparator.comparing(StockLine::name, String.CASE_INSENSITIVE_ORDER));
         return lines;

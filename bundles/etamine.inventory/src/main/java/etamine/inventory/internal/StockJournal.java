@@ -37,21 +37,18 @@ public final class StockJournal {
     private static final List<String> BY_LOT =
             List.of("item", "place", "lot", "dimension", "use_by", "unit_cost", "since");
 
-    private static final long SETTLING_NANOS = 250_000_000L;
-
     private final Book book;
     private final Subscription subscription;
     private final Map<String, Long> moves = new ConcurrentHashMap<>();
     private @Nullable Map<String, Map<LotKey, Long>> sums;
     private long readAt;
-    private volatile long followedAt = System.nanoTime();
 
     /** Makes the ledger ready. */
     @Activate
     public StockJournal(@Reference Book book) {
         this.book = book;
         book.prepare(new ModuleFormat("etamine.inventory", 1, List.of(FORM), List.of()));
-        subscription = book.onCommit(this::follow);
+        subscription = book.follow(this::follow);
     }
 
     /** Stops following the book. */
@@ -124,13 +121,7 @@ public final class StockJournal {
         return read;
     }
 
-    /** Whether the last commit is long enough ago that every other listener has heard of it too. */
-    boolean settled() {
-        return System.nanoTime() - followedAt > SETTLING_NANOS;
-    }
-
     private synchronized void follow(Commit commit) {
-        followedAt = System.nanoTime();
         for (Commit.Posting posting : commit.entries()) {
             if (posting.ledger().equals(LEDGER)) {
                 moves.merge(posting.entry().keys().get("item"), 1L, Long::sum);

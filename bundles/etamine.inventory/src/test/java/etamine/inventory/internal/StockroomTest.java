@@ -3,6 +3,7 @@ package etamine.inventory.internal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import etamine.inventory.CountLine;
 import etamine.inventory.Incoming;
 import etamine.inventory.Movement;
 import etamine.inventory.Outgoing;
@@ -11,6 +12,7 @@ import etamine.inventory.RefusedException.Reason;
 import etamine.inventory.StockLine;
 import etamine.kitchen.par.Par;
 import etamine.kitchen.stock.MovementKind;
+import etamine.measures.Dimension;
 import etamine.measures.Quantity;
 import etamine.measures.Unit;
 import java.time.DayOfWeek;
@@ -85,6 +87,38 @@ class StockroomTest {
         shelf.room.move("cream", Quantity.parse("0.5 l"), "walk-in", "dry");
         assertThat(shelf.lots("cream")).isEqualTo("[dry 0.5 l 2026-12-01, walk-in 1.5 l 2026-12-01]");
         assertThat(shelf.line("cream").value().orElseThrow()).hasToString("8.40");
+    }
+
+    @Test
+    void takesBothHalvesOfAMoveBack() {
+        shelf.receive("cream", "2 l", "2026-12-01", "", "");
+        List<Movement> moved = shelf.room.move("cream", Quantity.parse("0.5 l"), "walk-in", "dry");
+        assertThat(shelf.room.reverse(moved.get(1).id(), "wrong item")).hasSize(2);
+        assertThat(shelf.lots("cream")).isEqualTo("[walk-in 2 l 2026-12-01]");
+    }
+
+    @Test
+    void countsWhatIsThereWhenItIsWritten() throws InterruptedException {
+        shelf.receive("cream", "2 l", "", "", "");
+        LotKey lot = new LotKey("walk-in", "", "", "", "2026-11-24T09:00:00Z", Dimension.VOLUME);
+        Draft delivery = new Draft(MovementKind.RECEIVED, "cream", lot, 500_000, Json.empty());
+        Thread counting = new Thread(() -> shelf.room.count(
+                List.of(new CountLine("cream", "walk-in", Quantity.parse("1 l"), Optional.empty(), ""))));
+        shelf.book.write("Something else", transaction -> {
+            counting.start();
+            awaitWaiting(counting);
+            transaction.append(StockJournal.LEDGER, delivery.at(shelf.clock.instant()));
+            return true;
+        });
+        counting.join(10_000);
+        assertThat(shelf.line("cream").onHand()).isEqualTo(Quantity.parse("1 l"));
+    }
+
+    private static void awaitWaiting(Thread thread) {
+        long end = System.nanoTime() + 10_000_000_000L;
+        while (thread.getState() != Thread.State.WAITING && System.nanoTime() < end) {
+            Thread.onSpinWait();
+        }
     }
 
     @Test

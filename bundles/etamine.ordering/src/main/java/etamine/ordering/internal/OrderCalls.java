@@ -68,7 +68,7 @@ public final class OrderCalls implements CallSource {
 
     @Override
     public List<Call> calls(Instant now) {
-        long revision = book.revision();
+        long revision = book.followed();
         Instant minute = now.truncatedTo(ChronoUnit.MINUTES);
         Known last = known;
         if (last.revision() == revision && last.minute().equals(minute)) {

@@ -1,9 +1,12 @@
 package etamine.recipes.internal;
 
+import etamine.kitchen.item.Allergens;
 import etamine.kitchen.item.Item;
+import etamine.kitchen.item.ItemChanges;
 import etamine.kitchen.item.ItemSource;
 import etamine.kitchen.item.Items;
 import java.util.Map;
+import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -40,9 +43,11 @@ public final class MadeItems implements ItemSource {
 
     /** Whether nothing that goes into made items has changed; most changes of an ingredient are of its price. */
     private static boolean sameAllergens(Map<String, Item> then, Map<String, Item> now) {
-        return then.keySet().equals(now.keySet())
-                && now.values().stream()
-                        .allMatch(item ->
-                                item.allergens().equals(then.get(item.id()).allergens()));
+        return ItemChanges.between(then, now).stream()
+                .allMatch(id -> allergens(then, id).equals(allergens(now, id)));
+    }
+
+    private static Optional<Allergens> allergens(Map<String, Item> items, String id) {
+        return Optional.ofNullable(items.get(id)).map(Item::allergens);
     }
 }

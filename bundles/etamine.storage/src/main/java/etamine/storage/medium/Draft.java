@@ -9,6 +9,7 @@ import etamine.storage.LedgerForm;
 import etamine.storage.Transaction;
 import etamine.storage.medium.Edits.Edit;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -23,6 +24,8 @@ final class Draft implements Transaction {
     private final Instant at;
     private final Thread owner = Thread.currentThread();
     private final Edits edits = new Edits();
+    private List<String> asked = List.of();
+    private Optional<Document> answer = Optional.empty();
     private boolean ended;
 
     Draft(Medium medium, Map<String, LedgerForm> forms, String label, Instant at) {
@@ -96,12 +99,21 @@ final class Draft implements Transaction {
 
     private Optional<Document> base(String shelf, String id) {
         Optional<Edit> edit = edits.get(shelf, id);
-        return edit.isPresent() ? edit.get().base() : medium.latest(shelf, id);
+        return edit.isPresent() ? edit.get().base() : stored(shelf, id);
     }
 
     private Optional<Document> latest(String shelf, String id) {
         Optional<Edit> edit = edits.get(shelf, id);
-        return edit.isPresent() ? Optional.of(edit.get().now()) : medium.latest(shelf, id);
+        return edit.isPresent() ? Optional.of(edit.get().now()) : stored(shelf, id);
+    }
+
+    /** What the medium has, kept for the next question, which mostly is about the same document. */
+    private Optional<Document> stored(String shelf, String id) {
+        if (!asked.equals(List.of(shelf, id))) {
+            answer = medium.latest(shelf, id);
+            asked = List.of(shelf, id);
+        }
+        return answer;
     }
 
     private Optional<Document> expect(String shelf, String id, long expected) {

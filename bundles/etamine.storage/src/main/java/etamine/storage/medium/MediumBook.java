@@ -24,7 +24,7 @@ public class MediumBook implements Book {
     private final Medium medium;
     private final Clock clock;
     private final Map<String, LedgerForm> forms = new ConcurrentHashMap<>();
-    private final Announcements announcements = new Announcements();
+    private final Announcements announcements;
     private final StepHistory history;
     private final ReentrantLock turn = new ReentrantLock(true);
     private boolean running;
@@ -35,6 +35,7 @@ public class MediumBook implements Book {
     public MediumBook(Medium medium, Clock clock) {
         this.medium = medium;
         this.clock = clock;
+        this.announcements = new Announcements(medium.revision());
         this.history = new StepHistory(this, medium);
     }
 
@@ -150,6 +151,16 @@ public class MediumBook implements Book {
     @Override
     public History history() {
         return history;
+    }
+
+    @Override
+    public long followed() {
+        return announcements.followed();
+    }
+
+    @Override
+    public Subscription follow(Consumer<Commit> follower) {
+        return announcements.addFollower(follower);
     }
 
     @Override
