@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** A report's machine form as text. Decimals become plain strings, so that no reader turns an amount into a double. */
 final class JsonText {
@@ -30,7 +31,10 @@ final class JsonText {
         }
     }
 
-    private static JsonNode node(Object value) {
+    private static JsonNode node(@Nullable Object value) {
+        if (value == null) {
+            return NODES.nullNode();
+        }
         if (value instanceof JsonNode node) {
             return node;
         }
