@@ -8,12 +8,14 @@ import etamine.storage.Document;
 import etamine.storage.Shelf;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 
 /** What every book promises about transactions and listeners, on top of {@link BookContract}. */
@@ -92,6 +94,20 @@ abstract class TransactionContract extends BookContract {
         book.onCommit(commits::add);
         assertThat(save("stock", 0, "1")).isEqualTo(1);
         assertThat(commits).hasSize(1);
+    }
+
+    @Test
+    void liveShelvesKnowOfACommitBeforeAnyListener() {
+        List<String> seen = new ArrayList<>();
+        AtomicReference<Map<String, String>> late = new AtomicReference<>(Map.of());
+        book.onCommit(commit -> seen.add(late.get() + " at " + book.followed()));
+        book.follow(commit -> {
+            late.set(Map.of("stock", "taken in"));
+            assertThat(book.followed()).isLessThan(book.revision());
+            seen.add("follower at " + book.followed());
+        });
+        save("stock", 0, "1");
+        assertThat(seen).containsExactly("follower at 0", "{stock=taken in} at 1");
     }
 
     @Test
