@@ -20,6 +20,11 @@ final class Failures {
         }
     }
 
+    /** Forgets the failure of a module that runs after all: late, or started again by somebody. */
+    void recovered(String name) {
+        modules.remove(name);
+    }
+
     /** The modules that did not start with their reasons; it shows later failures too. */
     Map<String, String> modules() {
         return Collections.unmodifiableMap(modules);

@@ -16,6 +16,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import org.apache.felix.framework.Felix;
 import org.osgi.framework.Bundle;
 import org.osgi.framework.BundleContext;
+import org.osgi.framework.BundleEvent;
 import org.osgi.framework.BundleException;
 import org.osgi.framework.Constants;
 import org.osgi.framework.FrameworkEvent;
@@ -38,11 +39,13 @@ public final class Platform implements AutoCloseable {
     private final Map<Bundle, Boolean> vital = new LinkedHashMap<>();
     private final AtomicBoolean closed = new AtomicBoolean();
     private final Framework framework;
+    private final PatientStart patient;
     private Thread starter = new Thread();
 
     /** A platform that is not running yet. */
     public Platform(Settings settings) throws StartException {
         this.settings = settings;
+        patient = new PatientStart(settings.properties(), failures);
         Natives.use(settings.app().resolve("native"));
         Map<String, String> properties = new HashMap<>(settings.properties());
         properties.put(Constants.FRAMEWORK_STORAGE, cache.folder().toString());
@@ -80,6 +83,7 @@ public final class Platform implements AutoCloseable {
             install(features);
             offer(List.class, vitalNames(), "launcher.vital");
             framework.getBundleContext().addFrameworkListener(this::listen);
+            framework.getBundleContext().addBundleListener(this::noteStart);
             framework.start();
         } catch (BundleException e) {
             throw new StartException("The framework did not start: " + e.getMessage(), e);
@@ -108,7 +112,11 @@ public final class Platform implements AutoCloseable {
             if (closed.get()) {
                 return;
             }
-            start(bundle);
+            if (vital.get(bundle)) {
+                start(bundle);
+            } else {
+                patient.run(bundle, () -> start(bundle));
+            }
         }
     }
 
@@ -195,6 +203,13 @@ public final class Platform implements AutoCloseable {
         }
     }
 
+    /** Told after the component runtime, so that a module whose component hangs does not count as started. */
+    private void noteStart(BundleEvent event) {
+        if (event.getType() == BundleEvent.STARTED) {
+            failures.recovered(event.getBundle().getSymbolicName());
+        }
+    }
+
     private <T> void offer(Class<T> type, T service, String property) {
         Dictionary<String, Object> properties = new Hashtable<>();
         properties.put(property, true);
@@ -207,6 +222,7 @@ public final class Platform implements AutoCloseable {
         if (!closed.compareAndSet(false, true)) {
             return;
         }
+        patient.giveUp();
         try {
             starter.join(5_000);
             framework.stop();

@@ -31,16 +31,44 @@ public final class Suite implements AutoCloseable {
     }
 
     public Suite(Path folder, List<String> features, Map<String, String> properties) throws Exception {
+        this(APP, folder, features, properties);
+    }
+
+    Suite(Path app, Path folder, List<String> features, Map<String, String> properties) throws Exception {
+        this(app, folder, features, properties, "console");
+    }
+
+    /**
+     * Starts it.
+     *
+     * @param app the program folder
+     * @param folder where relative names start, and where its books are
+     * @param mode {@code console} or {@code window}
+     */
+    Suite(Path app, Path folder, List<String> features, Map<String, String> properties, String mode)
+            throws Exception {
         this.folder = folder;
         Map<String, String> all = new HashMap<>(properties);
         all.put("etamine.folder", folder.toString());
         all.put("etamine.clock", "2026-11-24T10:00:00Z");
-        platform = new Platform(new Settings(APP, features, "console", List.of(), all, Duration.ofSeconds(30)));
+        platform = new Platform(new Settings(app, features, mode, List.of(), all, Duration.ofSeconds(60)));
         platform.start();
+    }
+
+    /** Gives the calling thread to the window or the console. */
+    int call() throws Exception {
+        return platform.call();
     }
 
     public BundleContext context() {
         return platform.context();
+    }
+
+    Bundle bundle(String name) {
+        return Arrays.stream(context().getBundles())
+                .filter(bundle -> name.equals(bundle.getSymbolicName()))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("No bundle " + name));
     }
 
     public Map<String, String> failed() {
@@ -108,7 +136,7 @@ public final class Suite implements AutoCloseable {
         }
     }
 
-    private Object service(String type) throws Exception {
+    Object service(String type) throws Exception {
         List<ServiceReference<?>> found = references(type);
         if (found.isEmpty()) {
             throw new AssertionError("No service " + type + "; unsatisfied: " + failed());

@@ -50,9 +50,8 @@ final class ModuleReader {
     }
 
     private Optional<String> failure(Bundle bundle) {
-        return isOn(bundle)
-                ? components.failure(bundle)
-                : Optional.ofNullable(launch.failures().get(bundle.getSymbolicName()));
+        Optional<String> atLaunch = Optional.ofNullable(launch.failures().get(bundle.getSymbolicName()));
+        return isOn(bundle) ? components.failure(bundle).or(() -> atLaunch) : atLaunch;
     }
 
     private ModuleState state(Bundle bundle) {
