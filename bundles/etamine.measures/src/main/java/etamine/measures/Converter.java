@@ -1,5 +1,6 @@
 package etamine.measures;
 
+import etamine.base.Exemption;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -15,6 +16,9 @@ import java.util.Set;
  * preparation replaces the item's own for the same pair, and of two paths of one length the one nearer the first layer
  * is taken.
  */
+@Exemption(
+        rule = "exported-types",
+        because = "a pure reckoning on values given to it, without anything outside to stand in for")
 public final class Converter {
     private final Map<Unit, Map<Unit, Link>> links = new LinkedHashMap<>();
 

@@ -1,5 +1,6 @@
 package etamine.measures;
 
+import etamine.base.Exemption;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
@@ -9,6 +10,9 @@ import java.math.RoundingMode;
  * An exact rational number: sums, products and quotients never round. Kept in lowest terms with a positive denominator;
  * works in {@code long} and widens by itself when a result needs more.
  */
+@Exemption(
+        rule = "exported-types",
+        because = "a value whose constructor must reduce it, with two inner forms that no record can hide")
 public final class Ratio implements Comparable<Ratio> {
     /** Nothing. */
     public static final Ratio ZERO = new Ratio(0, 1, Wide.NONE);

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import etamine.base.Exemption;
 import etamine.kitchen.exchange.ExchangeEntry.Trouble;
 import etamine.storage.Book;
 import etamine.storage.Document;
@@ -14,6 +15,9 @@ import java.util.List;
  * A section whose entries are the documents of the shelf of the same name, as they are: what is loaded is what is
  * dumped, unknown members included. Nobody refers to its entries.
  */
+@Exemption(
+        rule = "exported-types",
+        because = "to be extended by sections of all modules, which may not share code otherwise")
 public abstract class DocumentSection implements ExchangeSection {
     private final Book book;
     private final String name;

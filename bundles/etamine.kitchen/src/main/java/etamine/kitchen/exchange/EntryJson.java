@@ -7,8 +7,12 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import etamine.base.Exemption;
 
 /** Documents as JSON objects, in which numbers keep every digit they were written with. Thread-safe. */
+@Exemption(
+        rule = "exported-types",
+        because = "sections of all modules read members alike, and modules may not share code otherwise")
 public final class EntryJson {
     private static final ObjectMapper MAPPER = JsonMapper.builder()
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)

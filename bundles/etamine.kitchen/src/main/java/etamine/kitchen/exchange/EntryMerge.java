@@ -3,6 +3,7 @@ package etamine.kitchen.exchange;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import etamine.base.Exemption;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
@@ -12,6 +13,9 @@ import java.util.function.BiPredicate;
  * Brings an edit into a stored entry while keeping everything the editor does not know: members it never wrote stay,
  * and members it did not change keep the spelling they had.
  */
+@Exemption(
+        rule = "exported-types",
+        because = "sections of all modules keep unknown members alike, and modules may not share code otherwise")
 public final class EntryMerge {
     private static final List<String> NAMES = List.of("id", "name", "item", "of");
 

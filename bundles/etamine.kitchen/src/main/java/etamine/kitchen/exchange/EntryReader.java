@@ -1,6 +1,7 @@
 package etamine.kitchen.exchange;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import etamine.base.Exemption;
 import etamine.measures.Quantity;
 import etamine.measures.Ratio;
 import etamine.measures.UnitPrice;
@@ -21,6 +22,9 @@ import java.util.function.Function;
  * Reads the members of one JSON entry. What cannot be read becomes a trouble with its pointer and counts as absent, so
  * that reading always goes on to the end. Not thread-safe.
  */
+@Exemption(
+        rule = "exported-types",
+        because = "sections of all modules read members alike, and modules may not share code otherwise")
 public final class EntryReader {
     private final JsonNode node;
     private final String pointer;

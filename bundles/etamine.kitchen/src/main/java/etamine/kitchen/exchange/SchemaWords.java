@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import etamine.base.Exemption;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -16,6 +17,9 @@ import java.nio.charset.StandardCharsets;
  * {@code weekday}. A section's schema refers to them as {@code #/$defs/quantity}. The {@code description} of a
  * definition is the sentence a person reads when a value does not fit it.
  */
+@Exemption(
+        rule = "exported-types",
+        because = "the shared words of the form are one text, not a service that could differ")
 public final class SchemaWords {
     /** Where a section's own schema text names the definitions it uses. */
     private static final String DEFINITIONS = "$defs";

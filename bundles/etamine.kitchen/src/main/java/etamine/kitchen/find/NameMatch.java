@@ -1,10 +1,12 @@
 package etamine.kitchen.find;
 
+import etamine.base.Exemption;
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.OptionalInt;
 
 /** How well a name fits what somebody typed, without regard to case and accents. */
+@Exemption(rule = "exported-types", because = "the same typed words must find the same things in every module")
 public final class NameMatch {
     private final String typed;
 

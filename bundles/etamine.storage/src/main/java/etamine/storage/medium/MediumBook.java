@@ -1,5 +1,6 @@
 package etamine.storage.medium;
 
+import etamine.base.Exemption;
 import etamine.base.Progress;
 import etamine.base.Subscription;
 import etamine.storage.Book;
@@ -20,6 +21,9 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /** A book on a {@link Medium}: gathers each transaction's changes and commits them in one batch. Thread-safe. */
+@Exemption(
+        rule = "exported-types",
+        because = "transactions, undo and migrations are written once here, to be extended over any medium")
 public class MediumBook implements Book {
     private final Medium medium;
     private final Clock clock;
