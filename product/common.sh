@@ -166,7 +166,7 @@ run() {
     first=
     [ "$1" = window ] && [ "$(uname)" = Darwin ] && first=-XstartOnFirstThread
     # The virtual machine's own remarks go to standard error: standard output may be JSON.
-    ${replace:+exec} "$java" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms24m -XX:MinHeapFreeRatio=20 -XX:MaxHeapFreeRatio=40 -XX:-UsePerfData -Xshare:auto ${classes:+"$classes"} \
+    ${replace:+exec} "$java" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms24m -XX:-UsePerfData -Xshare:auto ${classes:+"$classes"} \
         ${first:+"$first"} -Xlog:disable -Xlog:all=error:stderr -Djava.awt.headless=true -Dfile.encoding=UTF-8 \
         "-Detamine.app=$app" ${demo:+-Detamine.demo=true} ${ETAMINE_FEATURES:+"-Detamine.features=$ETAMINE_FEATURES"} ${ETAMINE_PAINT:+"-Detamine.paint.file=$ETAMINE_PAINT"} \
         -cp "$app/launcher/etamine.launcher.jar:$app/launcher/framework.jar" etamine.launcher.Launcher "$@"
