@@ -35,11 +35,9 @@ class ConsoleContractTest {
 
     @BeforeAll
     static void start() throws Exception {
-        suite = new Suite(
-                folder, List.of("base", "recipes", "costing", "catalogue", "inventory", "diary", "ordering"));
+        suite = new Suite(folder, List.of("base", "recipes", "costing", "catalogue", "inventory", "diary", "ordering"));
         console = new ConsoleFront(suite, folder);
-        try (InputStream hook =
-                Objects.requireNonNull(ConsoleContractTest.class.getResourceAsStream("hook.json"))) {
+        try (InputStream hook = Objects.requireNonNull(ConsoleContractTest.class.getResourceAsStream("hook.json"))) {
             Files.copy(hook, folder.resolve("hook.json"));
         }
         Files.writeString(folder.resolve("count.csv"), "item;place;quantity\nleek;walk-in;7.5 kg\n");
@@ -133,7 +131,10 @@ class ConsoleContractTest {
     void reckonsTheShelfThatCanBeReckonedByHand() throws Exception {
         JsonNode stock = console.say("stock", "--json").json();
         assertThat(decimal(stock, "/totalValue")).isEqualByComparingTo("24.20");
-        assertThat(console.say("stock", "--at", "2026-11-20T12:00:00Z", "--json").json().at("/totalValue").asText())
+        assertThat(console.say("stock", "--at", "2026-11-20T12:00:00Z", "--json")
+                        .json()
+                        .at("/totalValue")
+                        .asText())
                 .isEqualTo("16.20");
     }
 
@@ -145,7 +146,8 @@ class ConsoleContractTest {
             BigDecimal goods = BigDecimal.ZERO;
             for (JsonNode line : order.path("lines")) {
                 BigDecimal amount = decimal(line, "/amount");
-                assertThat(decimal(line, "/price").multiply(new BigDecimal(line.path("packs").asInt())))
+                assertThat(decimal(line, "/price")
+                                .multiply(new BigDecimal(line.path("packs").asInt())))
                         .isEqualByComparingTo(amount);
                 goods = goods.add(amount);
             }
@@ -153,8 +155,11 @@ class ConsoleContractTest {
             total = total.add(goods).add(decimal(order, "/fee"));
         }
         assertThat(total).isPositive().isEqualByComparingTo(decimal(plan, "/total"));
-        assertThat(plan.path("byHand").path("total").asText()).isEqualTo(plan.path("total").asText());
-        assertThat(plan.path("bound").isNull()).as("only the best method has a bound").isTrue();
+        assertThat(plan.path("byHand").path("total").asText())
+                .isEqualTo(plan.path("total").asText());
+        assertThat(plan.path("bound").isNull())
+                .as("only the best method has a bound")
+                .isTrue();
     }
 
     @Test
@@ -254,14 +259,27 @@ class ConsoleContractTest {
         assertThat(node.isFloat() || node.isDouble()).as("%s: %s", name, node).isFalse();
         if (node.isValueNode() && !node.isNull()) {
             switch (name) {
-                case "cost", "batchCost", "portionCost", "plateCost", "netPrice", "contribution", "foodCostPercent",
-                        "amount", "goods", "fee", "total", "totalValue", "value" ->
-                    assertThat(node.isTextual() && node.asText().matches(AMOUNT)).as("%s: %s", name, node).isTrue();
+                case "cost",
+                        "batchCost",
+                        "portionCost",
+                        "plateCost",
+                        "netPrice",
+                        "contribution",
+                        "foodCostPercent",
+                        "amount",
+                        "goods",
+                        "fee",
+                        "total",
+                        "totalValue",
+                        "value" ->
+                    assertThat(node.isTextual() && node.asText().matches(AMOUNT))
+                            .as("%s: %s", name, node)
+                            .isTrue();
                 case "quantity", "onHand", "onOrder", "par", "short", "asPurchased", "per", "pack" ->
                     assertThat(node.isTextual() && node.asText().matches("-?[0-9].* \\S+"))
                             .as("%s: %s", name, node)
                             .isTrue();
-                default -> { }
+                default -> {}
             }
         }
     }

@@ -48,7 +48,9 @@ final class GuestModule {
     /** Packs it as a bundle whose component does it when it is made. */
     void packAsComponent(Path folder) throws IOException {
         byte[] code = compiled(
-                folder, "implements Runnable", "public Guest() throws Exception { " + statement + " } public void run() {}");
+                folder,
+                "implements Runnable",
+                "public Guest() throws Exception { " + statement + " } public void run() {}");
         String component = "<scr:component xmlns:scr=\"http://www.osgi.org/xmlns/scr/v1.4.0\" immediate=\"true\""
                 + " name=\"" + name + ".Guest\"><implementation class=\"" + name + ".Guest\"/>"
                 + "<service><provide interface=\"java.lang.Runnable\"/></service></scr:component>";

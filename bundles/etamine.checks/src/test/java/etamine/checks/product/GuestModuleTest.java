@@ -112,10 +112,13 @@ class GuestModuleTest {
                         listed.json().path("modules").spliterator(), false)
                 .filter(module -> module.path("state").asText().equals("failed"))
                 .toList();
-        assertThat(failed).singleElement().satisfies(module -> assertThat(
-                        module.path("id").asText() + ' ' + module.path("failure").asText())
-                .containsAnyOf("etamine.guest", "broken.jar")
-                .contains(reason));
+        assertThat(failed)
+                .singleElement()
+                .satisfies(module -> assertThat(module.path("id").asText()
+                                + ' '
+                                + module.path("failure").asText())
+                        .containsAnyOf("etamine.guest", "broken.jar")
+                        .contains(reason));
         assertThat(console.say("new", "--json").status()).isZero();
         assertThat(console.say("items", "--json").status()).isZero();
         assertThat(console.say("recipes", "--json").status()).isZero();

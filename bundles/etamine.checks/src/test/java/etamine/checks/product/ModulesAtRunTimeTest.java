@@ -34,10 +34,10 @@ class ModulesAtRunTimeTest {
 
     @BeforeAll
     static void openABook() throws Exception {
-        suite = new Suite(folder, ALL, Map.of("etamine.stopped", folder.resolve("stopped").toString()));
+        suite = new Suite(
+                folder, ALL, Map.of("etamine.stopped", folder.resolve("stopped").toString()));
         console = new ConsoleFront(suite, folder);
-        try (InputStream hook =
-                Objects.requireNonNull(ModulesAtRunTimeTest.class.getResourceAsStream("hook.json"))) {
+        try (InputStream hook = Objects.requireNonNull(ModulesAtRunTimeTest.class.getResourceAsStream("hook.json"))) {
             Files.copy(hook, folder.resolve("hook.json"));
         }
         assertThat(console.say("load", "hook.json").status()).isZero();

@@ -22,7 +22,8 @@ import org.osgi.framework.ServiceReference;
  * registry is called by name.
  */
 public final class Suite implements AutoCloseable {
-    public static final Path APP = Path.of("..", "..", "product", "target", "app").toAbsolutePath().normalize();
+    public static final Path APP =
+            Path.of("..", "..", "product", "target", "app").toAbsolutePath().normalize();
     private final Platform platform;
     private final Path folder;
 
@@ -45,8 +46,7 @@ public final class Suite implements AutoCloseable {
      * @param folder where relative names start, and where its books are
      * @param mode {@code console} or {@code window}
      */
-    Suite(Path app, Path folder, List<String> features, Map<String, String> properties, String mode)
-            throws Exception {
+    Suite(Path app, Path folder, List<String> features, Map<String, String> properties, String mode) throws Exception {
         this.folder = folder;
         Map<String, String> all = new HashMap<>(properties);
         all.put("etamine.folder", folder.toString());
@@ -77,11 +77,17 @@ public final class Suite implements AutoCloseable {
 
     /** Opens a new empty book. */
     public void create(String name) throws Exception {
-        call(service("etamine.storage.BookSession"), "create", folder.resolve(name).toString());
+        call(
+                service("etamine.storage.BookSession"),
+                "create",
+                folder.resolve(name).toString());
     }
 
     public void open(String name) throws Exception {
-        call(service("etamine.storage.BookSession"), "open", folder.resolve(name).toString());
+        call(
+                service("etamine.storage.BookSession"),
+                "open",
+                folder.resolve(name).toString());
     }
 
     public void closeBook() throws Exception {
@@ -117,16 +123,17 @@ public final class Suite implements AutoCloseable {
         Object runtime = service("org.osgi.service.component.runtime.ServiceComponentRuntime");
         Collection<?> descriptions =
                 (Collection<?>) call(runtime, "getComponentDescriptionDTOs", (Object) new Bundle[0]);
-        return descriptions.stream().flatMap(description -> lacking(runtime, description).stream()).toList();
+        return descriptions.stream()
+                .flatMap(description -> lacking(runtime, description).stream())
+                .toList();
     }
 
     private static List<String> lacking(Object runtime, Object description) {
         try {
-            Collection<?> configurations =
-                    (Collection<?>) call(runtime, "getComponentConfigurationDTOs", description);
+            Collection<?> configurations = (Collection<?>) call(runtime, "getComponentConfigurationDTOs", description);
             return configurations.stream()
-                    .filter(configuration -> (int) field(configuration, "state") != 4
-                            && (int) field(configuration, "state") != 8)
+                    .filter(configuration ->
+                            (int) field(configuration, "state") != 4 && (int) field(configuration, "state") != 8)
                     .map(configuration -> field(description, "name") + " lacks "
                             + Arrays.toString(((Object[]) field(configuration, "unsatisfiedReferences")))
                             + field(configuration, "failure"))

@@ -28,8 +28,7 @@ class TwoProcessesTest {
 
     @BeforeEach
     void layOutABook() throws Exception {
-        suite = new Suite(
-                folder, List.of("base", "recipes", "costing", "catalogue", "inventory", "diary", "ordering"));
+        suite = new Suite(folder, List.of("base", "recipes", "costing", "catalogue", "inventory", "diary", "ordering"));
         console = new ConsoleFront(suite, folder);
         program = new ProgramProcess(folder);
         try (InputStream hook = Objects.requireNonNull(TwoProcessesTest.class.getResourceAsStream("hook.json"))) {

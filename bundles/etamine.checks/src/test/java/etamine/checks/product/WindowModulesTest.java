@@ -86,7 +86,15 @@ class WindowModulesTest {
         assertThat(suite.unsatisfied()).isEmpty();
         assertThat(view.stations())
                 .contains(
-                        "pass", "ingredients", "recipes", "costing", "suppliers", "stock", "diary", "ordering", "modules");
+                        "pass",
+                        "ingredients",
+                        "recipes",
+                        "costing",
+                        "suppliers",
+                        "stock",
+                        "diary",
+                        "ordering",
+                        "modules");
     }
 
     @ParameterizedTest(name = "{0}")
@@ -115,7 +123,8 @@ class WindowModulesTest {
         ScreenView.await("the note", () -> view.texts().contains(GONE));
         assertThat(view.stations()).doesNotContain(station).contains("pass");
         suite.bundle(bundle).start();
-        ScreenView.await("the bench", () -> !view.texts().contains(GONE) && view.title().equals(title));
+        ScreenView.await(
+                "the bench", () -> !view.texts().contains(GONE) && view.title().equals(title));
         assertThat(view.stations()).contains(station);
         assertThat(suite.unsatisfied()).isEmpty();
     }

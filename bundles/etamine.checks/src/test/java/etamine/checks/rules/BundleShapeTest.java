@@ -28,7 +28,9 @@ class BundleShapeTest {
     @Test
     void screensAndFrontsExportNothing() {
         OWN.forEach((bundle, manifest) -> {
-            if (bundle.endsWith(".ui") || Set.of("etamine.shell.app", "etamine.storage.sql", "etamine.console").contains(bundle)) {
+            if (bundle.endsWith(".ui")
+                    || Set.of("etamine.shell.app", "etamine.storage.sql", "etamine.console")
+                            .contains(bundle)) {
                 assertThat(Jars.packages(manifest, "Export-Package")).as(bundle).isEmpty();
             }
         });
@@ -56,8 +58,12 @@ class BundleShapeTest {
     @Test
     void noBundleHasAnActivatorOrRequiresABundle() {
         OWN.forEach((bundle, manifest) -> {
-            assertThat(manifest.getMainAttributes().getValue("Bundle-Activator")).as(bundle).isNull();
-            assertThat(manifest.getMainAttributes().getValue("Require-Bundle")).as(bundle).isNull();
+            assertThat(manifest.getMainAttributes().getValue("Bundle-Activator"))
+                    .as(bundle)
+                    .isNull();
+            assertThat(manifest.getMainAttributes().getValue("Require-Bundle"))
+                    .as(bundle)
+                    .isNull();
         });
     }
 
@@ -75,7 +81,10 @@ class BundleShapeTest {
                 for (Path folder : folders) {
                     Path page = folder.resolve("package-info.java");
                     assertThat(page).exists();
-                    assertThat(Files.readString(page)).as(page.toString()).contains("/**").contains("@NullMarked");
+                    assertThat(Files.readString(page))
+                            .as(page.toString())
+                            .contains("/**")
+                            .contains("@NullMarked");
                 }
             }
         }

@@ -69,9 +69,8 @@ class ExportedTypesTest {
 
     @Test
     void anExemptClassSaysWhyAndIsFinalUnlessItIsToBeExtended() {
-        List<JavaClass> exempt = exported.stream()
-                .filter(type -> exemption(type).isPresent())
-                .toList();
+        List<JavaClass> exempt =
+                exported.stream().filter(type -> exemption(type).isPresent()).toList();
         assertThat(exempt).isNotEmpty();
         for (JavaClass type : exempt) {
             String because = exemption(type).orElseThrow();

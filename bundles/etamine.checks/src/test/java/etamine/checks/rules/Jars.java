@@ -29,7 +29,9 @@ final class Jars {
             for (Path file : (Iterable<Path>) files::iterator) {
                 try (JarFile jar = new JarFile(file.toFile())) {
                     Manifest manifest = jar.getManifest();
-                    String name = manifest == null ? null : manifest.getMainAttributes().getValue("Bundle-SymbolicName");
+                    String name = manifest == null
+                            ? null
+                            : manifest.getMainAttributes().getValue("Bundle-SymbolicName");
                     if (name != null && name.startsWith("etamine.")) {
                         manifests.put(name.split(";")[0], manifest);
                     }

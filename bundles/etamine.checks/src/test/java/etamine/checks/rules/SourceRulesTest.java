@@ -2,8 +2,8 @@ package etamine.checks.rules;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static org.assertj.core.api.Assertions.assertThat;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -70,8 +70,8 @@ class SourceRulesTest {
 
     @Test
     void noKitchenModuleKnowsAnother() {
-        for (String module : Set.of(
-                "ingredients", "recipes", "costing", "catalogue", "inventory", "diary", "ordering", "book")) {
+        for (String module :
+                Set.of("ingredients", "recipes", "costing", "catalogue", "inventory", "diary", "ordering", "book")) {
             noClasses()
                     .that()
                     .resideInAnyPackage("etamine." + module + "..")
@@ -161,7 +161,8 @@ class SourceRulesTest {
     private static DescribedPredicate<JavaConstructorCall> makesResource() {
         Set<String> resources = Set.of("org.eclipse.swt.graphics.Color", "org.eclipse.swt.graphics.Font");
         return DescribedPredicate.describe(
-                "make a colour or a font", call -> resources.contains(call.getTargetOwner().getName()));
+                "make a colour or a font",
+                call -> resources.contains(call.getTargetOwner().getName()));
     }
 
     private static ArchCondition<JavaClass> haveNoFloatingPointInTheirInterface() {
