@@ -46,12 +46,14 @@ public interface OrderDesk {
 
     /**
      * Writes a CSV and a PDF file for each of these drafts, and once all files are safely written marks all of them
-     * sent in one transaction. A draft whose cut-off has passed is left a draft.
+     * sent in one transaction. A draft whose cut-off has passed is left a draft. If one of them is changed meanwhile, no
+     * order is marked sent and the files are taken away again.
      *
      * @param orders ids of drafts
      * @param folder where the files go; made when it is not there
      * @return the orders with their files, in the order given
      * @throws IOException if a file cannot be written; then no order is marked sent
+     * @throws etamine.storage.BookException if one is no draft, or was changed while it was being issued
      */
     List<IssuedOrder> issue(List<String> orders, Path folder) throws IOException;
 }

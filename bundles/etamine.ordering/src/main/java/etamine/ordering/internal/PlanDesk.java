@@ -23,6 +23,7 @@ import etamine.storage.Book;
 import etamine.storage.BookException;
 import etamine.storage.Transaction;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -205,7 +206,7 @@ public final class PlanDesk implements OrderDesk {
     }
 
     @Override
-    public List<IssuedOrder> issue(List<String> ids, Path folder) throws IOException {
+    public synchronized List<IssuedOrder> issue(List<String> ids, Path folder) throws IOException {
         Documents documents = neighbours
                 .documents()
                 .orElseThrow(() -> new BookException(
@@ -217,19 +218,44 @@ public final class PlanDesk implements OrderDesk {
             SupplierOrder order = draftOf(id);
             issued.add(isTooLate(order) ? tooLate(order) : new IssuedOrder(order, papers.write(order, folder), ""));
         }
-        markSent(issued);
+        sendOrUnwrite(issued);
         return issued.stream().map(this::now).toList();
     }
 
+    /** A paper of an order that was not sent must not lie about as if it had been. */
+    private void sendOrUnwrite(List<IssuedOrder> issued) throws IOException {
+        try {
+            markSent(issued);
+        } catch (BookException refused) {
+            for (IssuedOrder done : issued) {
+                for (Path file : done.files()) {
+                    Files.deleteIfExists(file);
+                }
+            }
+            throw refused;
+        }
+    }
+
     private void markSent(List<IssuedOrder> issued) {
-        List<String> written = issued.stream()
+        List<SupplierOrder> written = issued.stream()
                 .filter(done -> done.problem().isEmpty())
-                .map(done -> done.order().id())
+                .map(IssuedOrder::order)
                 .toList();
-        book.write(written.size() == 1 ? "Issue " + written.get(0) : "Issue orders", transaction -> {
-            written.forEach(id -> orders.move(transaction, draftOf(id).id(), OrderState.SENT));
+        String label = written.size() == 1 ? "Issue " + written.get(0).id() : "Issue orders";
+        book.write(label, transaction -> {
+            written.forEach(order -> orders.move(transaction, asWritten(order).id(), OrderState.SENT));
             return written.size();
         });
+    }
+
+    /** The draft as it is stored, which may have been changed while its papers were being written. */
+    private SupplierOrder asWritten(SupplierOrder written) {
+        if (!draftOf(written.id()).equals(written)) {
+            throw new BookException(
+                    BookException.Reason.STALE,
+                    "Order " + written.id() + " was changed while it was being issued, so nothing was; issue again.");
+        }
+        return written;
     }
 
     private IssuedOrder now(IssuedOrder done) {

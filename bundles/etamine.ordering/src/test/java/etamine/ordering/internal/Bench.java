@@ -72,13 +72,15 @@ final class Bench {
         return verb.run(new VerbCall(List.of(arguments), options, "memory", folder, Progress.unseen()));
     }
 
-    /** Writes papers as plain text, so that a test can read them; fails for a file that a test names. */
+    /** Writes papers as plain text, so that a test can read them; fails where a test says so, or lets it act after. */
     static final class PlainDocuments implements Documents {
         String failsFor = "";
+        Runnable afterPdf = () -> {};
 
         @Override
         public void pdf(Paper paper, Path file) throws IOException {
             write(paper.title() + "\n" + paper.blocks(), file);
+            afterPdf.run();
         }
 
         @Override

@@ -152,6 +152,36 @@ class PlanDeskTest {
     }
 
     @Test
+    void sendsNothingThatChangedWhileItsPapersWereWritten() throws IOException {
+        bench.desk.draft(plan());
+        Bench.PlainDocuments documents = (Bench.PlainDocuments) bench.neighbours.documents;
+        documents.afterPdf = () -> bench.desk.setPacks("2026-W48-dairy-1", line("D-104"), 3);
+
+        assertThatThrownBy(() -> bench.desk.issue(List.of("2026-W48-dairy-1"), folder))
+                .isInstanceOfSatisfying(BookException.class, refused -> assertThat(refused.reason())
+                        .isEqualTo(BookException.Reason.STALE))
+                .hasMessageContaining("issue again");
+        assertThat(folder).isEmptyDirectory();
+        assertThat(bench.orders.find("2026-W48-dairy-1").orElseThrow().state()).isEqualTo(OrderState.DRAFT);
+
+        documents.afterPdf = () -> {};
+        IssuedOrder again =
+                bench.desk.issue(List.of("2026-W48-dairy-1"), folder).get(0);
+        assertThat(again.order().state()).isEqualTo(OrderState.SENT);
+        assertThat(Files.readString(again.files().get(0))).contains("D-104,cream,Cream,3,");
+    }
+
+    @Test
+    void takesPapersAwayWhenTheDraftIsGone() {
+        bench.desk.draft(plan());
+        ((Bench.PlainDocuments) bench.neighbours.documents).afterPdf = () -> bench.desk.discard("2026-W48-dairy-1");
+
+        assertThatThrownBy(() -> bench.desk.issue(List.of("2026-W48-dairy-1"), folder))
+                .isInstanceOf(BookException.class);
+        assertThat(folder).isEmptyDirectory();
+    }
+
+    @Test
     void leavesADraftThatMissedItsCutOff() throws IOException {
         bench.desk.draft(plan());
         bench.clock.move(Duration.ofDays(3));
