@@ -7,7 +7,8 @@ import java.util.List;
  *
  * @param outcome how it ended
  * @param json the machine form: nested {@link java.util.Map}, {@link List}, {@link String}, {@link Number},
- *     {@link Boolean}; amounts are decimal strings and quantities strings with units. Maps keep their order
+ *     {@link Boolean}, or an empty {@link java.util.Optional} for null; amounts are decimal strings and quantities
+ *     strings with units. Maps keep their order
  * @param lines the same for a person, one line each, at most 120 columns where possible
  */
 public record Report(Outcome outcome, Object json, List<String> lines) {

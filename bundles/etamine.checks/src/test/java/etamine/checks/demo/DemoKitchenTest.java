@@ -14,8 +14,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.AfterAll;
@@ -55,7 +57,20 @@ class DemoKitchenTest {
     }
 
     private JsonNode json(String verb, List<String> arguments, Map<String, String> options) throws Exception {
-        return DemoFile.JSON.valueToTree(Suite.call(suite.run(verb, arguments, options), "json"));
+        return DemoFile.JSON.valueToTree(plain(Suite.call(suite.run(verb, arguments, options), "json")));
+    }
+
+    /** A report's value with null for what is absent, as the console writes it. */
+    private static Object plain(Object value) {
+        if (value instanceof Map<?, ?> map) {
+            Map<Object, Object> plain = new LinkedHashMap<>();
+            map.forEach((name, member) -> plain.put(name, plain(member)));
+            return plain;
+        }
+        if (value instanceof List<?> list) {
+            return list.stream().map(DemoKitchenTest::plain).toList();
+        }
+        return value instanceof Optional<?> optional ? optional.orElse(null) : value;
     }
 
     @Test
