@@ -6,7 +6,6 @@ import etamine.base.verb.VerbCall;
 import etamine.base.verb.VerbUsage;
 import etamine.book.internal.FreshBook;
 import etamine.kitchen.house.DemoKitchen;
-import etamine.storage.BookException;
 import etamine.storage.BookSession;
 import java.util.List;
 import java.util.Map;
@@ -38,7 +37,7 @@ public final class DemoVerb implements Verb {
         FreshBook fresh = FreshBook.make(session, call.location());
         try {
             demo.into(fresh.book());
-        } catch (BookException e) {
+        } catch (RuntimeException e) {
             fresh.withdraw();
             throw e;
         }

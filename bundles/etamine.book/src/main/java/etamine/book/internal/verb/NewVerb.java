@@ -42,6 +42,15 @@ public final class NewVerb implements Verb {
     public Report run(VerbCall call) throws VerbException {
         Settings settings = Settings.of(call);
         FreshBook fresh = FreshBook.make(session, call.location());
+        try {
+            return filled(fresh, settings);
+        } catch (RuntimeException e) {
+            fresh.withdraw();
+            throw e;
+        }
+    }
+
+    private Report filled(FreshBook fresh, Settings settings) {
         Kitchen kitchen = kitchens.get(0);
         kitchen.change(settings.over(kitchen.house()));
         return Report.done(

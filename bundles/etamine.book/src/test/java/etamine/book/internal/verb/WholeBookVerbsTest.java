@@ -23,6 +23,7 @@ import etamine.storage.Books;
 import etamine.testing.VolatileBook;
 import etamine.testing.VolatileBooks;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -77,6 +78,23 @@ class WholeBookVerbsTest {
                 .withMessage("There is no file nowhere.json; check its name and folder.")
                 .matches(e -> e.outcome() == Outcome.WRONG_CALL);
         assertThatExceptionOfType(VerbException.class).isThrownBy(() -> run(load(), Map.of("--largest", "2000000")));
+    }
+
+    @Test
+    void aNewBookThatCannotBeFilledIsWithdrawn() {
+        assertThatExceptionOfType(IndexOutOfBoundsException.class).isThrownBy(() -> run(new NewVerb(session), Map.of()));
+        assertThat(session.current()).isEmpty();
+    }
+
+    @Test
+    void aDemoBookThatFailsOnTheWayIsWithdrawnWithItsFile() {
+        DemoVerb verb = new DemoVerb(session, book -> {
+            create(Path.of(book.location()));
+            throw new IllegalStateException("broken");
+        });
+        assertThatExceptionOfType(IllegalStateException.class).isThrownBy(() -> run(verb, Map.of()));
+        assertThat(session.current()).isEmpty();
+        assertThat(folder.resolve("kitchen.etamine")).doesNotExist();
     }
 
     @Test
@@ -161,6 +179,14 @@ class WholeBookVerbsTest {
     private Report run(Verb verb, Map<String, String> options, String... arguments) throws VerbException {
         String location = folder.resolve("kitchen.etamine").toString();
         return verb.run(new VerbCall(List.of(arguments), options, location, folder, Progress.unseen()));
+    }
+
+    private static void create(Path file) {
+        try {
+            Files.createFile(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private void file(String name, String kitchen) throws IOException {
