@@ -1,11 +1,15 @@
 package etamine.kitchen.item;
 
+import etamine.base.Exemption;
 import java.util.HashSet;
 import java.util.Iterator;
 import java.util.Map;
 import java.util.Set;
 
 /** What differs between two snapshots of the items, found in one pass where both are in the order of ids. */
+@Exemption(
+        rule = "exported-types",
+        because = "pure comparison of two values, needed alike by every module that follows the items")
 public final class ItemChanges {
     private ItemChanges() {}
 
