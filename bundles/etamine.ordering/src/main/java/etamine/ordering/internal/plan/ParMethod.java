@@ -21,9 +21,10 @@ public final class ParMethod implements OrderMethod {
     @Override
     public Purchases plan(PlanModel model, Progress progress) {
         Map<Slot, Money> refused = new LinkedHashMap<>();
+        SupplierChoice choice = new SupplierChoice(model);
         while (true) {
             Round round = new Round(model, refused, progress);
-            Optional<Slot> below = round.run();
+            Optional<Slot> below = round.run(choice);
             if (below.isEmpty()) {
                 return new Purchases(round.bought, refused);
             }
@@ -47,8 +48,8 @@ public final class ParMethod implements OrderMethod {
             this.goodsBelow = Money.zero(model.currency());
         }
 
-        Optional<Slot> run() {
-            Map<ItemModel, OfferModel> chosen = chosen();
+        Optional<Slot> run(SupplierChoice choice) {
+            Map<ItemModel, OfferModel> chosen = chosen(choice);
             List<Slot> slots = model.slots();
             for (Slot slot : slots) {
                 progress.at("Planning " + slot.delivery().day(), (double) slot.day() / model.days());
@@ -62,10 +63,9 @@ public final class ParMethod implements OrderMethod {
             return Optional.empty();
         }
 
-        private Map<ItemModel, OfferModel> chosen() {
-            SupplierChoice choice = new SupplierChoice(model, closed.keySet());
+        private Map<ItemModel, OfferModel> chosen(SupplierChoice choice) {
             Map<ItemModel, OfferModel> chosen = new LinkedHashMap<>();
-            model.items().forEach(item -> choice.of(item).ifPresent(offer -> chosen.put(item, offer)));
+            model.items().forEach(item -> choice.of(item, closed.keySet()).ifPresent(offer -> chosen.put(item, offer)));
             return chosen;
         }
 

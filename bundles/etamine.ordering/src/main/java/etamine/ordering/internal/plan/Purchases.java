@@ -13,25 +13,41 @@ import java.util.Map;
  *
  * @param bySlot the purchases of each delivery used, by day and supplier
  * @param refused deliveries that were not used because their order would have stayed below the minimum, and its value
+ * @param byItem the same purchases by item id
  */
-public record Purchases(Map<Slot, List<Purchase>> bySlot, Map<Slot, Money> refused) {
+public record Purchases(
+        Map<Slot, List<Purchase>> bySlot, Map<Slot, Money> refused, Map<String, List<Purchase>> byItem) {
 
     /** Copies the collections, keeping their order. */
     public Purchases {
-        Map<Slot, List<Purchase>> copy = new LinkedHashMap<>();
-        bySlot.forEach((slot, purchases) -> copy.put(slot, List.copyOf(purchases)));
-        bySlot = copy;
+        bySlot = copy(bySlot);
         refused = new LinkedHashMap<>(refused);
+        byItem = copy(byItem);
     }
 
-    /** All purchases of an item. */
-    public List<Purchase> of(ItemModel item) {
-        List<Purchase> all = new ArrayList<>();
+    /** These purchases, found by item as well as by delivery. */
+    public Purchases(Map<Slot, List<Purchase>> bySlot, Map<Slot, Money> refused) {
+        this(bySlot, refused, byItem(bySlot));
+    }
+
+    private static <K> Map<K, List<Purchase>> copy(Map<K, List<Purchase>> lists) {
+        Map<K, List<Purchase>> copy = new LinkedHashMap<>();
+        lists.forEach((key, purchases) -> copy.put(key, List.copyOf(purchases)));
+        return copy;
+    }
+
+    private static Map<String, List<Purchase>> byItem(Map<Slot, List<Purchase>> bySlot) {
+        Map<String, List<Purchase>> all = new LinkedHashMap<>();
         bySlot.values()
-                .forEach(purchases -> purchases.stream()
-                        .filter(purchase -> purchase.item() == item)
-                        .forEach(all::add));
+                .forEach(purchases -> purchases.forEach(
+                        purchase -> all.computeIfAbsent(purchase.item().item(), item -> new ArrayList<>())
+                                .add(purchase)));
         return all;
+    }
+
+    /** All purchases of an item, by day. */
+    public List<Purchase> of(ItemModel item) {
+        return byItem.getOrDefault(item.item(), List.of());
     }
 
     /** The value of goods. */

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -161,6 +162,81 @@ class ParMethodTest {
         assertThat(plan.shortfalls().get(0).quantity()).hasToString("4 ea");
         assertThat(plan.shortfalls().get(0).why())
                 .contains("The first delivery that can still be ordered comes on Thu 26 Nov.");
+    }
+
+    @Test
+    void comparesWhatOneAndTheSameAmountCosts() {
+        // Daily at 2.00 need bring none now, weekly at 1.50 the tenth of 14 more for safety, 2: they cost 4.00 and 3.00.
+        Scene scene = new Scene(7)
+                .supplier("daily", "0", "0", 0, 1, 2, 3, 4, 5, 6)
+                .supplier("weekly", "0", "0", 0, 7)
+                .add(new Goods("milk")
+                        .use(2, 2, 2, 2, 2, 2, 2)
+                        .onHand(14, Batch.KEEPS)
+                        .offer("daily", 1, "2.00")
+                        .offer("weekly", 1, "1.50"));
+        SupplierChoice choice = new SupplierChoice(scene.model());
+
+        assertThat(choice.of(scene.item(0), Set.of()).orElseThrow().offer().supplier())
+                .isEqualTo("weekly");
+    }
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            # needed, price of 1 from 10 pieces on, chosen: a pack of 6 costs 9.00 elsewhere
+            1,        1.00,                         single
+            12,       2.00,                         cases
+            12,       1.40,                         single
+            13,       2.10,                         cases
+            """)
+    void reckonsWholePacksAndPriceBreaks(long needed, String fromTen, String chosen) {
+        Scene scene = new Scene(3)
+                .supplier("cases", "0", "0", 1)
+                .supplier("single", "0", "0", 1)
+                .add(new Goods("cream")
+                        .par(needed)
+                        .offer("cases", 6, "9.00")
+                        .offer(
+                                "single",
+                                1,
+                                Optional.empty(),
+                                new Tier(1, Money.of("2.50", Scene.EUR)),
+                                new Tier(10, Money.of(fromTen, Scene.EUR))));
+
+        assertThat(plan(scene).orders())
+                .extracting(order -> order.delivery().supplier())
+                .containsExactly(chosen);
+    }
+
+    @Test
+    void takesTheEarlierDeliveryThenTheFirstIdWhenPricesAreEqual() {
+        Scene scene = new Scene(4)
+                .supplier("a", "0", "0", 2)
+                .supplier("b", "0", "0", 1)
+                .supplier("c", "0", "0", 1)
+                .add(new Goods("cream")
+                        .par(4)
+                        .offer("a", 1, "1.00")
+                        .offer("c", 1, "1.00")
+                        .offer("b", 1, "1.00"));
+
+        assertThat(plan(scene).orders())
+                .extracting(order -> order.delivery().supplier())
+                .containsExactly("b");
+    }
+
+    @Test
+    void findsPurchasesByItemInTheOrderOfDays() {
+        Scene scene = new Scene(7)
+                .supplier("dairy", "0", "0", 0, 3, 7)
+                .add(new Goods("cream").par(10).use(3, 3, 3, 2, 2, 2, 2).offer("dairy", 1, "2.00"))
+                .add(new Goods("salt"));
+        Purchases purchases = new ParMethod().plan(scene.model(), Progress.unseen());
+
+        assertThat(purchases.of(scene.item(0)))
+                .extracting(purchase -> purchase.slot().day() + ": " + purchase.packs())
+                .containsExactly("0: 10", "3: 9");
+        assertThat(purchases.of(scene.item(1))).isEmpty();
     }
 
     @Test
