@@ -9,11 +9,14 @@ import etamine.measures.Quantity;
 import etamine.ordering.PlanTerms;
 import etamine.ordering.internal.plan.Grain;
 import etamine.ordering.internal.plan.OfferModel;
+import etamine.ordering.internal.plan.OfferModel.Days;
 import etamine.ordering.internal.plan.OfferModel.Tier;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** The offers of an item that a plan can use, or why there are none. */
@@ -46,11 +49,41 @@ final class Offers {
             return;
         }
         Catalogue catalogue = neighbours.catalogue().get();
+        Map<Integer, List<Offer>> changes = changes(catalogue, id);
+        if (changes.values().stream().allMatch(List::isEmpty)) {
+            obstacle = "Nobody offers it on " + terms.from() + ".";
+        }
+        List<Integer> days = List.copyOf(changes.keySet());
+        for (int i = 0; i < days.size(); i++) {
+            int before = i + 1 < days.size() ? days.get(i + 1) : Integer.MAX_VALUE;
+            gather(catalogue, changes.get(days.get(i)), new Days(days.get(i), before));
+        }
+    }
+
+    /**
+     * The offers that hold from a day on, by the days of the plan on which any changes: what is delivered on a day is
+     * paid at that day's price. An old price does not come back, so equal ends mean that nothing changes between.
+     */
+    private Map<Integer, List<Offer>> changes(Catalogue catalogue, String id) {
         List<Offer> offers = catalogue.offersFor(id, terms.from());
-        obstacle = offers.isEmpty() ? "Nobody offers it on " + terms.from() + "." : "";
+        Map<Integer, List<Offer>> changes = new TreeMap<>(Map.of(0, offers));
+        if (catalogue.offersFor(id, terms.from().plusDays(terms.days() - 1L)).equals(offers)) {
+            return changes;
+        }
+        for (int day = 1; day < terms.days(); day++) {
+            List<Offer> then = catalogue.offersFor(id, terms.from().plusDays(day));
+            if (!then.equals(offers)) {
+                changes.put(day, then);
+                offers = then;
+            }
+        }
+        return changes;
+    }
+
+    private void gather(Catalogue catalogue, List<Offer> offers, Days days) {
         for (Offer offer : offers) {
             content(catalogue, offer)
-                    .ifPresentOrElse(content -> add(catalogue, offer, content), () -> obstacle = missing(offer));
+                    .ifPresentOrElse(content -> add(catalogue, offer, content, days), () -> obstacle = missing(offer));
         }
     }
 
@@ -67,7 +100,7 @@ final class Offers {
         return conversion instanceof Conversion.Missing missing ? pack + missing.text() : pack;
     }
 
-    private void add(Catalogue catalogue, Offer offer, Quantity content) {
+    private void add(Catalogue catalogue, Offer offer, Quantity content, Days days) {
         TreeSet<Integer> steps = new TreeSet<>(List.of(1));
         offer.breaks().forEach(step -> steps.add(Math.max(1, step.fromPacks())));
         List<Tier> tiers = new ArrayList<>();
@@ -82,6 +115,6 @@ final class Offers {
         }
         tiers.sort(Comparator.comparingInt(Tier::fromPacks));
         models.add(new OfferModel(
-                offer, grain.of(content), tiers, offer.lifeOnArrival().or(() -> item.flatMap(Item::keeps))));
+                offer, grain.of(content), tiers, offer.lifeOnArrival().or(() -> item.flatMap(Item::keeps)), days));
     }
 }

@@ -61,6 +61,37 @@ class PlanDeskTest {
     }
 
     @Test
+    void paysThePriceOfTheDayOfDelivery() {
+        // Cream becomes dearer on Friday the 27th, when the first delivery comes, and again on Tuesday the 1st.
+        bench.catalogue
+                .offer("dairy", "cream", "D-104", "6 x 1 l", "25.00", Optional.of(TUESDAY.plusDays(3)))
+                .offer("dairy", "cream", "D-104", "6 x 1 l", "26.00", Optional.of(TUESDAY.plusDays(7)));
+        bench.diary.written.add(new WrittenUse(TUESDAY.plusDays(5), "cream", Quantity.parse("9 l")));
+
+        OrderPlan plan = bench.desk.plan(new PlanTerms(TUESDAY, 8), Progress.unseen());
+
+        assertThat(plan.orders())
+                .extracting(order -> order.delivery().day() + " "
+                        + order.lines().get(order.lines().size() - 1).packPrice())
+                .containsExactly("2026-11-27 25.00", "2026-12-01 26.00");
+        // As when packs are changed by hand.
+        bench.desk.draft(plan);
+        bench.desk.setPacks("2026-W48-dairy-1", line("D-104"), 3);
+        assertThat(line("D-104").amount()).isEqualTo(euro("75.00"));
+    }
+
+    @Test
+    void buysForNoDeliveryBeforeTheOfferHolds() {
+        bench.neighbours.catalogue = new SetCatalogue()
+                .supplier("dairy", "0", "0", DayOfWeek.FRIDAY, DayOfWeek.MONDAY)
+                .offer("dairy", "cream", "D-104", "6 x 1 l", "24.60", Optional.of(TUESDAY.plusDays(4)));
+
+        assertThat(plan().orders())
+                .extracting(order -> order.delivery().day())
+                .containsExactly(TUESDAY.plusDays(6));
+    }
+
+    @Test
     void fillsWeekdayPars() {
         bench.pars.set(new Par(
                 "cream",

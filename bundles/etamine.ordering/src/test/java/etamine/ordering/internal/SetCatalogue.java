@@ -44,6 +44,12 @@ final class SetCatalogue implements Catalogue {
     }
 
     SetCatalogue offer(String supplier, String item, String code, String pack, String price) {
+        return offer(supplier, item, code, pack, price, Optional.empty());
+    }
+
+    /** An offer whose price holds from a day on; give an article's prices in the order of their days. */
+    SetCatalogue offer(
+            String supplier, String item, String code, String pack, String price, Optional<LocalDate> from) {
         offers.add(new Offer(
                 supplier,
                 item,
@@ -54,7 +60,7 @@ final class SetCatalogue implements Catalogue {
                 Optional.empty(),
                 List.of(),
                 Optional.of(Period.ofDays(9)),
-                Optional.empty()));
+                from));
         return this;
     }
 
@@ -70,7 +76,12 @@ final class SetCatalogue implements Catalogue {
 
     @Override
     public List<Offer> offersFor(String item, LocalDate on) {
-        return offers.stream().filter(offer -> offer.item().equals(item)).toList();
+        Map<String, Offer> latest = new TreeMap<>();
+        offers.stream()
+                .filter(offer -> offer.item().equals(item)
+                        && offer.from().map(from -> !from.isAfter(on)).orElse(true))
+                .forEach(offer -> latest.put(offer.supplier() + offer.code(), offer));
+        return List.copyOf(latest.values());
     }
 
     @Override

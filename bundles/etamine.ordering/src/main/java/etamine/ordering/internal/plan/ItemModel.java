@@ -1,6 +1,7 @@
 package etamine.ordering.internal.plan;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * An item as a plan sees it; all amounts in grains.
@@ -25,6 +26,13 @@ public record ItemModel(
     @Override
     public int hashCode() {
         return item.hashCode();
+    }
+
+    /** The chosen article as it is offered for a delivery on that day. */
+    public Optional<OfferModel> offer(OfferModel chosen, int day) {
+        return offers.stream()
+                .filter(offer -> offer.isArticleOf(chosen) && offer.holdsOn(day))
+                .findFirst();
     }
 
     /**

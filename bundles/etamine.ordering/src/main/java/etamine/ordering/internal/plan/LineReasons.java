@@ -143,7 +143,8 @@ final class LineReasons {
     private Optional<String> elsewhere() {
         long wanted = line.packs() * line.offer().content();
         return item.offers().stream()
-                .filter(offer -> !offer.offer().supplier().equals(line.slot().supplier()))
+                .filter(offer -> offer.holdsOn(line.slot().day())
+                        && !offer.offer().supplier().equals(line.slot().supplier()))
                 .min(Comparator.comparing((OfferModel offer) -> offer.amount(offer.packsFor(wanted))))
                 .map(offer -> "As much from " + name(offer.offer().supplier()) + " costs "
                         + price(offer, wanted) + " (" + PlanWords.packs(offer.packsFor(wanted)) + " of "

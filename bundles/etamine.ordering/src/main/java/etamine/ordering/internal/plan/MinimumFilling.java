@@ -74,7 +74,7 @@ final class MinimumFilling {
         return line != null
                 ? Optional.of(line.offer())
                 : item.offers().stream()
-                        .filter(offer -> offer.offer().supplier().equals(slot.supplier()))
+                        .filter(offer -> offer.offer().supplier().equals(slot.supplier()) && offer.holdsOn(slot.day()))
                         .findFirst();
     }
 

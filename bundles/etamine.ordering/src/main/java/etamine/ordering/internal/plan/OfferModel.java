@@ -10,14 +10,26 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * An offer as a plan sees it.
+ * An offer as a plan sees it, on the days on which its price holds. An article whose price changes has one for each price.
  *
  * @param offer the offer
  * @param content what one pack holds, more than 0
  * @param tiers what one pack costs from how many packs on, the first from 1, rising
  * @param life how long it keeps from delivery; empty when it keeps
+ * @param holds the delivery days it can be had for
  */
-public record OfferModel(Offer offer, long content, List<Tier> tiers, Optional<Period> life) {
+public record OfferModel(Offer offer, long content, List<Tier> tiers, Optional<Period> life, Days holds) {
+
+    /**
+     * Days of a plan.
+     *
+     * @param from the first
+     * @param before the first that is no longer one of them
+     */
+    public record Days(int from, int before) {
+        /** Every day there is. */
+        public static final Days ALL = new Days(Integer.MIN_VALUE, Integer.MAX_VALUE);
+    }
 
     /**
      * A price for all packs of a line.
@@ -30,6 +42,16 @@ public record OfferModel(Offer offer, long content, List<Tier> tiers, Optional<P
     /** Copies the list. */
     public OfferModel {
         tiers = List.copyOf(tiers);
+    }
+
+    /** Whether it can be had for a delivery on that day. */
+    public boolean holdsOn(int day) {
+        return day >= holds.from() && day < holds.before();
+    }
+
+    /** Whether it is the same supplier's same article, if at another price. */
+    public boolean isArticleOf(OfferModel other) {
+        return offer.supplier().equals(other.offer.supplier()) && offer.code().equals(other.offer.code());
     }
 
     /** The price tier that so many packs reach. */

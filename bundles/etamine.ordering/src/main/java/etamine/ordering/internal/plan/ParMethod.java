@@ -73,10 +73,10 @@ public final class ParMethod implements OrderMethod {
             List<Purchase> purchases = new ArrayList<>();
             chosen.forEach((item, offer) -> {
                 if (offer.offer().supplier().equals(slot.supplier())) {
-                    long packs = packs(item, offer, slot);
-                    if (packs > 0) {
-                        purchases.add(new Purchase(item, offer, slot, packs, 0));
-                    }
+                    item.offer(offer, slot.day())
+                            .map(then -> new Purchase(item, then, slot, packs(item, then, slot), 0))
+                            .filter(purchase -> purchase.packs() > 0)
+                            .ifPresent(purchases::add);
                 }
             });
             if (purchases.isEmpty()) {

@@ -34,7 +34,7 @@ final class Shortages {
     private boolean lastsUntilNext(ItemModel item, Course course) {
         OptionalInt next = model.suppliers().values().stream()
                 .flatMap(supplier -> supplier.slots().stream())
-                .filter(slot -> offeredBy(item, slot.supplier()))
+                .filter(slot -> offeredFor(item, slot))
                 .mapToInt(Slot::day)
                 .min();
         return next.isPresent()
@@ -103,7 +103,7 @@ final class Shortages {
 
     private Optional<String> refused(ItemModel item) {
         return purchases.refused().entrySet().stream()
-                .filter(entry -> offeredBy(item, entry.getKey().supplier()))
+                .filter(entry -> offeredFor(item, entry.getKey()))
                 .findFirst()
                 .map(entry -> "The order to " + name(entry.getKey().supplier()) + " for "
                         + words.day(entry.getKey().day()) + " would come to " + entry.getValue()
@@ -141,12 +141,13 @@ final class Shortages {
 
     private List<Slot> slots(ItemModel item) {
         return model.slots().stream()
-                .filter(slot -> !purchases.refused().containsKey(slot) && offeredBy(item, slot.supplier()))
+                .filter(slot -> !purchases.refused().containsKey(slot) && offeredFor(item, slot))
                 .toList();
     }
 
-    private static boolean offeredBy(ItemModel item, String supplier) {
-        return item.offers().stream().anyMatch(offer -> offer.offer().supplier().equals(supplier));
+    private static boolean offeredFor(ItemModel item, Slot slot) {
+        return item.offers().stream()
+                .anyMatch(offer -> offer.offer().supplier().equals(slot.supplier()) && offer.holdsOn(slot.day()));
     }
 
     private String name(String supplier) {

@@ -58,7 +58,14 @@ final class SupplierChoice {
         for (OfferModel offer : item.offers()) {
             firstDay(offer, closed).ifPresent(day -> candidates.add(new Candidate(offer, day)));
         }
-        return candidates;
+        return candidates.stream()
+                .filter(one -> candidates.stream().noneMatch(other -> isEarlierPrice(other, one)))
+                .toList();
+    }
+
+    /** An article is compared at the price of its first delivery. */
+    private static boolean isEarlierPrice(Candidate other, Candidate one) {
+        return other.day() < one.day() && other.offer().isArticleOf(one.offer());
     }
 
     private OptionalInt firstDay(OfferModel offer, Set<Slot> closed) {
@@ -66,7 +73,7 @@ final class SupplierChoice {
         return supplier == null
                 ? OptionalInt.empty()
                 : supplier.slots().stream()
-                        .filter(slot -> slot.day() < model.days() && !closed.contains(slot))
+                        .filter(slot -> slot.day() < model.days() && offer.holdsOn(slot.day()) && !closed.contains(slot))
                         .mapToInt(Slot::day)
                         .findFirst();
     }

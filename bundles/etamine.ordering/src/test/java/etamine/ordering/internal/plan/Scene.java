@@ -131,7 +131,7 @@ final class Scene {
                     List.of(),
                     life,
                     Optional.empty());
-            offers.add(new OfferModel(offer, pieces * PIECE, List.of(tiers), life));
+            offers.add(new OfferModel(offer, pieces * PIECE, List.of(tiers), life, OfferModel.Days.ALL));
             return this;
         }
 
