@@ -13,9 +13,13 @@ import java.util.function.ToLongBiFunction;
 
 /**
  * Fills an order up to its supplier's minimum with what keeps longest among the items that are wanted anyway: first up
- * to twice the needed level, then as much as there is room for and can be used before it expires.
+ * to twice the needed level, then as much as there is room for and can be used before it expires. What keeps and has no
+ * capacity is bought for four weeks at most: a minimum is no reason to tie up money for longer.
  */
 final class MinimumFilling {
+    private static final int WEEKS_KEPT = 4;
+    private static final int WEEK = 7;
+
     private final PlanModel model;
     private final Slot slot;
     private final ToLongBiFunction<ItemModel, Slot> opening;
@@ -110,10 +114,18 @@ final class MinimumFilling {
     private long most(Candidate candidate) {
         ItemModel.Wanted wanted = candidate.item().wanted();
         if (candidate.last() == Batch.KEEPS) {
-            return wanted.capacity();
+            return wanted.capacity() < Long.MAX_VALUE ? wanted.capacity() : sensible(candidate);
         }
         boolean useKnown = wanted.use(0, Integer.MAX_VALUE) > 0;
         long usable = useKnown ? wanted.use(slot.day(), candidate.last() + 1) : 2 * level(candidate);
         return Math.min(wanted.capacity(), usable);
+    }
+
+    /** Where nobody says how much there is room for: {@link #WEEKS_KEPT} weeks' use, reckoned from the days known. */
+    private long sensible(Candidate candidate) {
+        ItemModel.Wanted wanted = candidate.item().wanted();
+        int known = Math.max(1, wanted.use().length - slot.day());
+        long weeks = Math.multiplyExact(wanted.use(slot.day(), Integer.MAX_VALUE), WEEKS_KEPT * WEEK) / known;
+        return Math.max(weeks, 2 * level(candidate));
     }
 }

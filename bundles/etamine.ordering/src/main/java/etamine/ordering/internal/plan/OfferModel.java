@@ -10,7 +10,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * An offer as a plan sees it, on the days on which its price holds. An article whose price changes has one for each price.
+ * An offer as a plan sees it, on the days on which its price holds. An article whose price changes has one for each
+ * price.
  *
  * @param offer the offer
  * @param content what one pack holds, more than 0

@@ -73,7 +73,8 @@ final class SupplierChoice {
         return supplier == null
                 ? OptionalInt.empty()
                 : supplier.slots().stream()
-                        .filter(slot -> slot.day() < model.days() && offer.holdsOn(slot.day()) && !closed.contains(slot))
+                        .filter(slot -> slot.day() < model.days() && offer.holdsOn(slot.day()))
+                        .filter(slot -> !closed.contains(slot))
                         .mapToInt(Slot::day)
                         .findFirst();
     }

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -166,7 +167,7 @@ class ParMethodTest {
 
     @Test
     void comparesWhatOneAndTheSameAmountCosts() {
-        // Daily at 2.00 need bring none now, weekly at 1.50 the tenth of 14 more for safety, 2: they cost 4.00 and 3.00.
+        // Daily at 2.00 need bring none now, weekly at 1.50 the tenth of 14 more for safety, 2: that is 4.00 and 3.00.
         Scene scene = new Scene(7)
                 .supplier("daily", "0", "0", 0, 1, 2, 3, 4, 5, 6)
                 .supplier("weekly", "0", "0", 0, 7)
@@ -298,6 +299,39 @@ class ParMethodTest {
         assertThat(plan.orders())
                 .extracting(order -> order.delivery().supplier())
                 .containsExactly("small");
+    }
+
+    @Test
+    void buysNoMoreThanTwiceTheParToReachAMinimumWhereNoUseIsKnown() {
+        // Herbs up to twice their par, 4 at 5.00; rice up to 8, so 4 more at 15.00: 80.00.
+        Scene scene = new Scene(3)
+                .supplier("dry", "500.00", "0", 1)
+                .add(new Goods("herbs").par(2).fresh("dry", 1, "5.00", 3))
+                .add(new Goods("rice").par(4).onHand(4, Batch.KEEPS).offer("dry", 1, "15.00"));
+
+        OrderPlan plan = plan(scene);
+
+        assertThat(plan.orders()).isEmpty();
+        assertThat(plan.shortfalls().get(0).why())
+                .contains("The order to The dry for Wed 25 Nov would come to 80.00, less than the minimum of 500.00.");
+    }
+
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            # minimum, packs of rice: one a day is used, 8 are there on Wednesday morning, 28 last four weeks
+            30.00,     20
+            30.01,     0
+            """)
+    void buysForFourWeeksAtMostToReachAMinimum(String minimum, long packs) {
+        Scene scene = new Scene(3)
+                .supplier("dry", minimum, "0", 1, 8)
+                .add(new Goods("herbs").par(2).capacity(2).fresh("dry", 1, "5.00", 3))
+                .add(new Goods("rice")
+                        .use(LongStream.generate(() -> 1).limit(17).toArray())
+                        .onHand(9, Batch.KEEPS)
+                        .offer("dry", 1, "1.00"));
+
+        assertThat(packs(scene)).isEqualTo(packs == 0 ? List.of() : List.of(2L, packs));
     }
 
     @Test
