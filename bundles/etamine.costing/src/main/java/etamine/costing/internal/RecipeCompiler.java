@@ -2,21 +2,39 @@ package etamine.costing.internal;
 
 import etamine.base.Problem;
 import etamine.kitchen.item.Item;
+import etamine.kitchen.recipe.Basis;
 import etamine.kitchen.recipe.Make;
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Use;
 import etamine.measures.Conversion;
 import etamine.measures.Dimension;
 import etamine.measures.Quantity;
+import etamine.measures.Unit;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Resolves the quantities of recipes. Stateless beside the items it looks at. */
+/**
+ * Resolves the quantities of recipes over the items it is given. A book writes few different ways of measuring an item
+ * on very many lines, so each way is converted exactly once and kept for as long as the compiler lives.
+ */
 final class RecipeCompiler {
     private final Map<String, Item> items;
+    private final Map<Way, Conversion> ways = new HashMap<>();
+
+    /** What decides how the lines of an item convert, whatever their amounts. */
+    private record Way(String item, Optional<String> as, Basis basis, Unit unit) {
+        static Way of(Use use) {
+            return new Way(use.item(), use.as(), use.basis(), use.quantity().unit());
+        }
+
+        Use one() {
+            return new Use(item, Quantity.of(1, unit), as, basis);
+        }
+    }
 
     RecipeCompiler(Map<String, Item> items) {
         this.items = items;
@@ -52,11 +70,11 @@ final class RecipeCompiler {
             problems.add(problem("unknown-item", recipe, "uses " + use.item() + ", which nobody knows: add it."));
             return Double.NaN;
         }
-        Conversion conversion = use.asPurchased(item);
-        if (conversion instanceof Conversion.Converted done) {
-            return Reckoning.units(done.quantity());
+        Conversion one = ways.computeIfAbsent(Way.of(use), way -> way.one().asPurchased(item));
+        if (one instanceof Conversion.Converted done) {
+            return use.quantity().amount().doubleValue() * Reckoning.units(done.quantity());
         }
-        problems.add(problem("missing-equivalence", recipe, item.name() + ": " + missing(conversion)));
+        problems.add(problem("missing-equivalence", recipe, item.name() + ": " + missing(one)));
         return Double.NaN;
     }
 
