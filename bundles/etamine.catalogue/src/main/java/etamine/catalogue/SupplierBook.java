@@ -46,11 +46,28 @@ public interface SupplierBook {
     /** What is doubtful about an offer. */
     List<Problem> problems(Offer offer);
 
-    /** Saves a supplier, new or changed. */
-    void save(Supplier supplier);
+    /** The revision to save a supplier against; 0 when there is none of that id. */
+    long supplierRevision(String id);
 
-    /** Saves an offer, new or changed; {@code formerId} is what it was kept under before, empty when it is new. */
-    void save(Offer offer, String formerId);
+    /** The revision to save an offer against; 0 when there is none of that id. */
+    long offerRevision(String id);
+
+    /**
+     * Saves a supplier, new or changed.
+     *
+     * @param expected the revision it was read at; 0 for a new one
+     * @throws etamine.storage.BookException with reason STALE if somebody has changed it since
+     */
+    void save(Supplier supplier, long expected);
+
+    /**
+     * Saves an offer, new or changed.
+     *
+     * @param formerId what it was kept under before; empty when it is new
+     * @param expected the revision it was read at under that id; 0 for a new one
+     * @throws etamine.storage.BookException with reason STALE if somebody has changed it since
+     */
+    void save(Offer offer, String formerId, long expected);
 
     /** Removes a supplier together with its offers. */
     void removeSupplier(String id);

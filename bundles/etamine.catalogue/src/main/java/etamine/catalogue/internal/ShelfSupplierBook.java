@@ -12,7 +12,6 @@ import etamine.kitchen.supply.Delivery;
 import etamine.kitchen.supply.Offer;
 import etamine.kitchen.supply.Supplier;
 import etamine.measures.UnitPrice;
-import etamine.storage.Document;
 import etamine.storage.Transaction;
 import java.time.ZonedDateTime;
 import java.util.List;
@@ -85,19 +84,30 @@ public final class ShelfSupplierBook implements SupplierBook {
     }
 
     @Override
-    public void save(Supplier supplier) {
+    public long supplierRevision(String id) {
+        return shelves.supplierRevision(id);
+    }
+
+    @Override
+    public long offerRevision(String id) {
+        return shelves.offerRevision(id);
+    }
+
+    @Override
+    public void save(Supplier supplier, long expected) {
         refuseId(supplier.id());
         refuseIf(supplier.name().isBlank(), "Give the supplier a name.");
         shelves.book().write("Save supplier " + supplier.name(), transaction -> {
             ObjectNode stored = stored(transaction, Shelves.SUPPLIERS, supplier.id());
             ObjectNode before = SupplierForm.read(new EntryReader(stored)).write(Members.empty());
             ObjectNode after = SupplierForm.of(supplier).write(Members.empty());
-            return put(transaction, Shelves.SUPPLIERS, supplier.id(), merged(stored, before, after));
+            String json = merged(stored, before, after).toString();
+            return transaction.save(Shelves.SUPPLIERS, supplier.id(), expected, json);
         });
     }
 
     @Override
-    public void save(Offer offer, String formerId) {
+    public void save(Offer offer, String formerId, long expected) {
         String id = OfferForm.id(offer);
         refuse(offer);
         refuseIf(
@@ -107,10 +117,12 @@ public final class ShelfSupplierBook implements SupplierBook {
             ObjectNode stored = stored(transaction, Shelves.OFFERS, formerId);
             ObjectNode before = OfferForm.write(OfferForm.read(new EntryReader(stored)), Members.empty());
             ObjectNode after = OfferForm.write(offer, Members.empty());
-            if (!formerId.isEmpty() && !formerId.equals(id)) {
-                transaction.remove(Shelves.OFFERS, formerId, Document.ANY);
+            String json = merged(stored, before, after).toString();
+            if (formerId.isEmpty() || formerId.equals(id)) {
+                return transaction.save(Shelves.OFFERS, id, expected, json);
             }
-            return put(transaction, Shelves.OFFERS, id, merged(stored, before, after));
+            transaction.remove(Shelves.OFFERS, formerId, expected);
+            return transaction.save(Shelves.OFFERS, id, 0, json);
         });
     }
 
@@ -127,27 +139,29 @@ public final class ShelfSupplierBook implements SupplierBook {
 
     @Override
     public void removeSupplier(String id) {
+        long expected = supplierRevision(id);
+        Map<String, Long> gone = offersOf(id);
         shelves.book().write("Remove supplier " + id, transaction -> {
-            shelves.offers().forEach((offerId, offer) -> {
-                if (offer.supplier().equals(id)) {
-                    transaction.remove(Shelves.OFFERS, offerId, Document.ANY);
-                }
-            });
-            transaction.remove(Shelves.SUPPLIERS, id, Document.ANY);
+            gone.forEach((offer, revision) -> transaction.remove(Shelves.OFFERS, offer, revision));
+            transaction.remove(Shelves.SUPPLIERS, id, expected);
             return id;
         });
     }
 
     @Override
     public void removeOffer(String id) {
+        long expected = offerRevision(id);
         shelves.book().write("Remove offer " + id, transaction -> {
-            transaction.remove(Shelves.OFFERS, id, Document.ANY);
+            transaction.remove(Shelves.OFFERS, id, expected);
             return id;
         });
     }
 
-    private static long put(Transaction transaction, String shelf, String id, ObjectNode json) {
-        return transaction.save(shelf, id, Document.ANY, json.toString());
+    /** The offers of a supplier and the revision each is at. */
+    private Map<String, Long> offersOf(String supplier) {
+        return shelves.offers().entrySet().stream()
+                .filter(entry -> entry.getValue().supplier().equals(supplier))
+                .collect(Collectors.toMap(Map.Entry::getKey, entry -> offerRevision(entry.getKey())));
     }
 
     private static ObjectNode merged(ObjectNode stored, ObjectNode before, ObjectNode after) {

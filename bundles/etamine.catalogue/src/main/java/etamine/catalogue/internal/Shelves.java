@@ -60,6 +60,14 @@ public final class Shelves {
         return offers.values();
     }
 
+    long supplierRevision(String id) {
+        return suppliers.revision(id);
+    }
+
+    long offerRevision(String id) {
+        return offers.revision(id);
+    }
+
     /** The offers of an item, in the order of their ids. */
     List<Offer> offersOf(String item) {
         Map<String, Offer> now = offers.values();

@@ -7,6 +7,7 @@ import etamine.catalogue.RefusedException;
 import etamine.kitchen.supply.Offer;
 import etamine.kitchen.supply.Supplier;
 import etamine.measures.Money;
+import etamine.storage.BookException;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -70,7 +71,7 @@ class CatalogueExchangeTest {
         Supplier dairy = bench.catalogue.suppliers().get("dairy");
         bench.suppliers.save(new Supplier(
                 dairy.id(), "Hill Dairy Ltd", dairy.email(), dairy.deliveryDays(), Optional.empty(), dairy.minimum(),
-                Money.of("7.50", dairy.fee().currency())));
+                Money.of("7.50", dairy.fee().currency())), bench.suppliers.supplierRevision("dairy"));
         assertThat(bench.supplierSection.dump().get(0)).isEqualTo(Bench.json("""
                 {"id": "dairy", "name": "Hill Dairy Ltd", "email": "orders@dairy.example",
                  "deliveryDays": ["TU", "FR"], "minimum": "80.00", "fee": "7.50", "x-note": "ask for Una"}"""));
@@ -81,12 +82,32 @@ class CatalogueExchangeTest {
         bench.load("[" + Bench.DAIRY + "]", "[" + CREAM + "]");
         Offer old = bench.shelves.offers().get("dairy/D-104@2026-11-01");
         bench.suppliers.save(new Offer(old.supplier(), old.item(), "D-200", old.gtin(), old.pack(),
-                new BigDecimal("25.00"), old.per(), old.breaks(), old.lifeOnArrival(), old.from()), "dairy/D-104@2026-11-01");
+                new BigDecimal("25.00"), old.per(), old.breaks(), old.lifeOnArrival(), old.from()), "dairy/D-104@2026-11-01",
+                bench.suppliers.offerRevision("dairy/D-104@2026-11-01"));
         assertThat(bench.shelves.offers().keySet()).isEqualTo(Set.of("dairy/D-200@2026-11-01"));
         assertThat(bench.offerSection.dump().get(0).get("x-shelf").asText()).isEqualTo("left");
         bench.book.history().undo();
         assertThat(bench.shelves.offers().keySet()).isEqualTo(Set.of("dairy/D-104@2026-11-01"));
         assertThat(bench.offerSection.dump()).isEqualTo(Bench.json("[" + CREAM + "]"));
+    }
+
+    @Test
+    void refusesToSaveOverWhatSomebodyChangedMeanwhile() {
+        bench.load("[" + Bench.DAIRY + "]", "[" + CREAM + "]");
+        Supplier dairy = bench.catalogue.suppliers().get("dairy");
+        String id = "dairy/D-104@2026-11-01";
+        Offer cream = bench.shelves.offers().get(id);
+        bench.book.write("Somebody else", transaction -> {
+            transaction.save("suppliers", "dairy", 1, Bench.DAIRY.replace("Hill Dairy", "Vale Dairy"));
+            return transaction.save("offers", id, 1, CREAM.replace("left", "right"));
+        });
+        assertThatThrownBy(() -> bench.suppliers.save(dairy, 1)).matches(CatalogueExchangeTest::stale);
+        assertThatThrownBy(() -> bench.suppliers.save(cream, id, 1)).matches(CatalogueExchangeTest::stale);
+        assertThat(bench.catalogue.suppliers().get("dairy").name()).isEqualTo("Vale Dairy");
+    }
+
+    private static boolean stale(Throwable problem) {
+        return problem instanceof BookException refused && refused.reason() == BookException.Reason.STALE;
     }
 
     @Test
@@ -103,12 +124,12 @@ class CatalogueExchangeTest {
     void refusesAnOfferOfAnUnknownItemOrOverAnother() {
         bench.load("[" + Bench.DAIRY + "]", "[" + CREAM + "]");
         Offer offer = bench.shelves.offers().get("dairy/D-104@2026-11-01");
-        assertThatThrownBy(() -> bench.suppliers.save(offer, ""))
+        assertThatThrownBy(() -> bench.suppliers.save(offer, "", 0))
                 .isInstanceOf(RefusedException.class)
                 .hasMessageContaining("already an offer dairy/D-104");
         Offer strange = new Offer("dairy", "moonmilk", "X", "", offer.pack(), offer.amount(), offer.per(),
                 offer.breaks(), offer.lifeOnArrival(), offer.from());
-        assertThatThrownBy(() -> bench.suppliers.save(strange, ""))
+        assertThatThrownBy(() -> bench.suppliers.save(strange, "", 0))
                 .isInstanceOf(RefusedException.class)
                 .hasMessageContaining("no item “moonmilk”");
     }

@@ -21,7 +21,6 @@ import etamine.kitchen.stock.Place;
 import etamine.kitchen.supply.Catalogue;
 import etamine.measures.Quantity;
 import etamine.measures.Ratio;
-import etamine.storage.Document;
 import etamine.storage.LedgerEntry;
 import etamine.storage.Transaction;
 import java.time.Instant;
@@ -260,6 +259,7 @@ public final class JournalStockroom implements Stockroom {
                 Reason.INPUT,
                 "A place needs a short identifier of letters, digits and hyphens, such as walk-in.");
         Movers.refuseIf(place.name().isBlank(), Reason.INPUT, "Give the place a name.");
+        long expected = places.revision(place.id());
         journal.book().write("Save place " + place.name(), transaction -> {
             ObjectNode after = PlaceShelf.write(place);
             ObjectNode json = transaction.get(PlaceShelf.SHELF, place.id())
@@ -268,7 +268,7 @@ public final class JournalStockroom implements Stockroom {
                     .map(stored -> EntryMerge.apply(
                             stored, PlaceShelf.write(PlaceShelf.read(new EntryReader(stored))), after))
                     .orElse(after);
-            return transaction.save(PlaceShelf.SHELF, place.id(), Document.ANY, json.toString());
+            return transaction.save(PlaceShelf.SHELF, place.id(), expected, json.toString());
         });
     }
 
@@ -278,8 +278,9 @@ public final class JournalStockroom implements Stockroom {
                 .flatMap(lots -> lots.keySet().stream())
                 .anyMatch(lot -> lot.place().equals(id));
         Movers.refuseIf(used, Reason.UNKNOWN_PLACE, "Something is still in “" + places.name(id) + "”; move it first.");
+        long expected = places.revision(id);
         journal.book().write("Remove place " + places.name(id), transaction -> {
-            transaction.remove(PlaceShelf.SHELF, id, Document.ANY);
+            transaction.remove(PlaceShelf.SHELF, id, expected);
             return id;
         });
     }

@@ -45,6 +45,11 @@ public final class PlaceShelf {
         return places.values();
     }
 
+    /** The revision to save a place against; 0 when there is none of that id. */
+    long revision(String id) {
+        return places.revision(id);
+    }
+
     String name(String id) {
         return places.get(id).map(Place::name).orElse(id);
     }

@@ -147,15 +147,16 @@ final class SuppliersBench implements Bench {
     private void addOffer() {
         supplier().ifPresent(id -> new OfferDialog(model, id, "")
                 .ask(frame.window(), OfferDraft.empty())
-                .ifPresent(draft -> save(id, draft, "")));
+                .ifPresent(draft -> save(id, draft, "", 0)));
     }
 
     private void changeOffer() {
-        offers.selected().flatMap(row -> model.offer(row.id())).ifPresent(offer -> {
-            String formerId = offers.selected().orElseThrow().id();
+        String formerId = offers.selected().map(OfferRow::id).orElse("");
+        long read = model.revision(formerId);
+        model.offer(formerId).ifPresent(offer -> {
             new OfferDialog(model, offer.supplier(), formerId)
                     .ask(frame.window(), OfferDraft.of(offer))
-                    .ifPresent(draft -> save(offer.supplier(), draft, formerId));
+                    .ifPresent(draft -> save(offer.supplier(), draft, formerId, read));
         });
     }
 
@@ -164,11 +165,11 @@ final class SuppliersBench implements Bench {
         offers.selected().flatMap(row -> model.offer(row.id())).ifPresent(offer -> new OfferDialog(
                         model, offer.supplier(), "")
                 .ask(frame.window(), OfferDraft.of(offer).from(model.today()))
-                .ifPresent(draft -> save(offer.supplier(), draft, "")));
+                .ifPresent(draft -> save(offer.supplier(), draft, "", 0)));
     }
 
-    private void save(String supplier, OfferDraft draft, String formerId) {
-        frame.work("Saving offer", progress -> model.save(supplier, draft, formerId), saved -> {
+    private void save(String supplier, OfferDraft draft, String formerId, long read) {
+        frame.work("Saving offer", progress -> model.save(supplier, draft, formerId, read), saved -> {
             refresh();
             offers.select(saved.id());
             saved.doubts().stream().findFirst().ifPresent(frame::warn);

@@ -137,7 +137,8 @@ final class SuppliersModel {
 
     /** Saves one fact of a supplier as it is now. */
     void save(String supplier, SupplierField field, String typed) {
-        supplier(supplier).ifPresent(known -> book.save(SupplierText.with(known, field, typed)));
+        long expected = book.supplierRevision(supplier);
+        supplier(supplier).ifPresent(known -> book.save(SupplierText.with(known, field, typed), expected));
     }
 
     /** What is wrong with an offer as it is typed; empty when it can be saved. */
@@ -160,10 +161,20 @@ final class SuppliersModel {
         }
     }
 
-    /** Saves an offer; answers its id and what is doubtful about it. */
-    Saved save(String supplier, OfferDraft draft, String formerId) {
+    /** The revision an offer is at, to be asked before it is read; 0 for none of that id. */
+    long revision(String offer) {
+        return book.offerRevision(offer);
+    }
+
+    /** Saves a new offer; answers its id and what is doubtful about it. */
+    Saved save(String supplier, OfferDraft draft) {
+        return save(supplier, draft, "", 0);
+    }
+
+    /** Saves an offer that was read at that revision; answers its id and what is doubtful about it. */
+    Saved save(String supplier, OfferDraft draft, String formerId, long expected) {
         Offer offer = draft.read(supplier);
-        book.save(offer, formerId);
+        book.save(offer, formerId, expected);
         return new Saved(book.idOf(offer), book.problems(offer).stream().map(Problem::text).toList());
     }
 
@@ -179,7 +190,7 @@ final class SuppliersModel {
     String add(String name) {
         Money nothing = Money.zero(kitchen.house().currency());
         String id = freshId(name);
-        book.save(new Supplier(id, name, "", Set.of(), Optional.empty(), nothing, nothing));
+        book.save(new Supplier(id, name, "", Set.of(), Optional.empty(), nothing, nothing), 0);
         return id;
     }
 

@@ -93,7 +93,7 @@ class SuppliersModelTest {
         OfferDraft typed = new OfferDraft("cream", "D-104", "6291041 500213", "6 x 1 l", "24,60",
                 "5: 22,90, 10: 21", "9", Optional.of(LocalDate.of(2026, 11, 1)));
         assertThat(model.problem("hill-dairy", typed, "")).isEmpty();
-        String id = model.save("hill-dairy", typed, "").id();
+        String id = model.save("hill-dairy", typed).id();
         assertThat(OfferDraft.of(model.offer(id).orElseThrow())).isEqualTo(new OfferDraft("cream", "D-104",
                 "6291041500213", "6 x 1 l", "24.60", "5: 22.90, 10: 21", "9", Optional.of(LocalDate.of(2026, 11, 1))));
         assertThat(model.offers("hill-dairy").get(0).unitPrice()).isEqualTo("4.10 / l");
@@ -102,16 +102,16 @@ class SuppliersModelTest {
     @Test
     void keepsFormerAndComingPricesBesideThePresentOne() {
         OfferDraft first = draft("D-1", "1 l", "4.00").from(LocalDate.of(2026, 10, 1));
-        model.save("hill-dairy", first, "");
-        model.save("hill-dairy", first.from(LocalDate.of(2026, 11, 1)), "");
-        model.save("hill-dairy", first.from(LocalDate.of(2026, 12, 1)), "");
+        model.save("hill-dairy", first);
+        model.save("hill-dairy", first.from(LocalDate.of(2026, 11, 1)));
+        model.save("hill-dairy", first.from(LocalDate.of(2026, 12, 1)));
         assertThat(model.offers("hill-dairy")).extracting(OfferRow::from)
                 .containsExactly("2026-10-01, former", "2026-11-01", "2026-12-01, to come");
     }
 
     @Test
     void takesAPriceByWeight() {
-        String id = model.save("hill-dairy", draft("D-1", "4 ea", "7.80 / kg"), "").id();
+        String id = model.save("hill-dairy", draft("D-1", "4 ea", "7.80 / kg")).id();
         assertThat(OfferDraft.price(model.offer(id).orElseThrow())).isEqualTo("7.80 / 1 kg");
         assertThat(model.offers("hill-dairy").get(0).doubtful()).isTrue();
     }
@@ -120,15 +120,15 @@ class SuppliersModelTest {
     void saysWhatIsWrongWithAnOffer() {
         assertThat(model.problem("hill-dairy", draft("D-1", "six", "1"), "")).isPresent();
         assertThat(model.problem("hill-dairy", draft("D-1", "1 l", "cheap"), "").orElseThrow()).contains("24.60");
-        model.save("hill-dairy", draft("D-1", "1 l", "4.20"), "");
+        model.save("hill-dairy", draft("D-1", "1 l", "4.20"));
         assertThat(model.problem("hill-dairy", draft("D-1", "2 l", "8"), "").orElseThrow()).contains("already");
         assertThat(model.problem("hill-dairy", draft("D-1", "2 l", "8"), "hill-dairy/D-1")).isEmpty();
     }
 
     @Test
     void undoesEachChangeAsOneStep() {
-        model.save("hill-dairy", draft("D-1", "1 l", "4.20"), "");
-        model.save("hill-dairy", draft("D-2", "1 l", "4.20"), "hill-dairy/D-1");
+        model.save("hill-dairy", draft("D-1", "1 l", "4.20"));
+        model.save("hill-dairy", draft("D-2", "1 l", "4.20"), "hill-dairy/D-1", model.revision("hill-dairy/D-1"));
         book.history().undo();
         assertThat(model.offer("hill-dairy/D-1")).isPresent();
         assertThat(model.offer("hill-dairy/D-2")).isEmpty();
@@ -142,7 +142,7 @@ class SuppliersModelTest {
     void givesEverySupplierAnIdOfItsOwn() {
         assertThat(model.add("Hill Dairy")).isEqualTo("hill-dairy-2");
         assertThat(model.add("Crème & Co.")).isEqualTo("creme-co");
-        assertThatThrownBy(() -> model.save("hill-dairy", draft("D-1", "six", "1"), ""))
+        assertThatThrownBy(() -> model.save("hill-dairy", draft("D-1", "six", "1")))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 }
