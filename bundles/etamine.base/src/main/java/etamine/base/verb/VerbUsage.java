@@ -13,8 +13,7 @@ import java.util.List;
  * @param options what may follow with two dashes
  * @param needsBook whether a book has to be open before the verb runs
  */
-public record VerbUsage(
-        String name, String summary, List<String> arguments, List<Option> options, boolean needsBook) {
+public record VerbUsage(String name, String summary, List<String> arguments, List<Option> options, boolean needsBook) {
 
     /**
      * One option.
