@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -36,6 +37,7 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 public final class LiveCatalogue implements Catalogue {
     private final Shelves shelves;
     private final Kitchen kitchen;
+    private volatile Sorted sorted = new Sorted(Map.of(), Map.of(), LocalDate.MIN, Map.of());
 
     @Reference(
             cardinality = ReferenceCardinality.OPTIONAL,
@@ -58,6 +60,12 @@ public final class LiveCatalogue implements Catalogue {
         return suppliers;
     }
 
+    /** One supplier, without looking at the others. */
+    Optional<Supplier> supplier(String id) {
+        Currency currency = kitchen.house().currency();
+        return shelves.supplier(id).map(form -> form.in(currency));
+    }
+
     @Override
     public List<Offer> offers(LocalDate on) {
         return holding(shelves.offers().values(), on);
@@ -65,12 +73,31 @@ public final class LiveCatalogue implements Catalogue {
 
     @Override
     public List<Offer> offersFor(String item, LocalDate on) {
+        Map<String, Item> all = items().map(Items::all).orElse(Map.of());
+        Map<String, Offer> offers = shelves.offers();
+        Sorted now = sorted;
+        if (!now.standsOn(offers, all, on)) {
+            now = new Sorted(offers, all, on, new ConcurrentHashMap<>());
+            sorted = now;
+        }
+        return now.byItem().computeIfAbsent(item, id -> cheapestFirst(id, on));
+    }
+
+    private List<Offer> cheapestFirst(String item, LocalDate on) {
         Optional<Item> known = item(item);
         return holding(shelves.offersOf(item), on).stream()
                 .map(offer -> new Priced(offer, new PackContent(offer, known).unitPrice()))
                 .sorted(Priced.CHEAPEST_FIRST)
                 .map(Priced::offer)
                 .toList();
+    }
+
+    /** Offers in order, for as long as the shelf, the items and the day are the ones they were put in order with. */
+    private record Sorted(
+            Map<String, Offer> offers, Map<String, Item> items, LocalDate day, Map<String, List<Offer>> byItem) {
+        boolean standsOn(Map<String, Offer> offersNow, Map<String, Item> itemsNow, LocalDate on) {
+            return offers == offersNow && items == itemsNow && day.equals(on);
+        }
     }
 
     private record Priced(Offer offer, Optional<Ratio> unitPrice) {
@@ -113,7 +140,7 @@ public final class LiveCatalogue implements Catalogue {
 
     @Override
     public List<Delivery> deliveries(String supplier, ZonedDateTime now, LocalDate until) {
-        return Optional.ofNullable(suppliers().get(supplier))
+        return supplier(supplier)
                 .map(known -> new DeliveryDays(kitchen.house().zone()).open(known, now, until))
                 .orElse(List.of());
     }

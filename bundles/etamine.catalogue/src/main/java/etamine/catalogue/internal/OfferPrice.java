@@ -48,7 +48,8 @@ public final class OfferPrice implements PriceSource {
 
     private PriceQuote quote(Offer offer) {
         UnitPrice price = new UnitPrice(offer.amount(), offer.per().orElseGet(offer.pack()::total));
-        String supplier = Optional.ofNullable(catalogue.suppliers().get(offer.supplier()))
+        String supplier = catalogue
+                .supplier(offer.supplier())
                 .map(Supplier::name)
                 .orElse(offer.supplier());
         String text = offer.code().isEmpty() ? "offer of " + supplier : "offer " + offer.code() + " of " + supplier;

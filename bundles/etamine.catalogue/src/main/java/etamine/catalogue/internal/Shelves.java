@@ -11,6 +11,7 @@ import etamine.storage.ModuleFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -54,6 +55,10 @@ public final class Shelves {
 
     Map<String, SupplierForm> suppliers() {
         return suppliers.values();
+    }
+
+    Optional<SupplierForm> supplier(String id) {
+        return suppliers.get(id);
     }
 
     Map<String, Offer> offers() {
