@@ -12,8 +12,7 @@ import java.util.function.BooleanSupplier;
  * @param enabled asked whenever the bench says its actions changed
  * @param run what it does
  */
-public record BenchAction(
-        String id, String label, String icon, int key, BooleanSupplier enabled, Runnable run) {
+public record BenchAction(String id, String label, String icon, int key, BooleanSupplier enabled, Runnable run) {
 
     /** An action that is always possible and has no key. */
     public static BenchAction of(String id, String label, String icon, Runnable run) {

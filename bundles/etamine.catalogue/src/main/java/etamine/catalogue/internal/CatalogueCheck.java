@@ -24,8 +24,9 @@ public final class CatalogueCheck implements BookCheck {
     @Override
     public List<Problem> check() {
         List<Problem> problems = new ArrayList<>();
-        shelves.unreadable().forEach((where, reason) -> problems.add(
-                Problem.error("unreadable", where, "This entry cannot be read (" + reason + "); write it again.")));
+        shelves.unreadable()
+                .forEach((where, reason) -> problems.add(Problem.error(
+                        "unreadable", where, "This entry cannot be read (" + reason + "); write it again.")));
         catalogue.suppliers().values().stream()
                 .filter(supplier -> supplier.deliveryDays().isEmpty())
                 .forEach(supplier -> problems.add(Problem.note(

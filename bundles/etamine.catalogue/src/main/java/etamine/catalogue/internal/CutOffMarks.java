@@ -38,14 +38,15 @@ public final class CutOffMarks implements DayMarkSource {
             int ahead = supplier.cutOff().map(cutOff -> cutOff.daysBefore()).orElse(1);
             new DeliveryDays(kitchen.house().zone())
                     .all(supplier, from, to.plusDays(ahead))
-                    .filter(delivery -> delivery.orderBy().toInstant().isAfter(kitchen.clock().instant()))
+                    .filter(delivery -> delivery.orderBy()
+                            .toInstant()
+                            .isAfter(kitchen.clock().instant()))
                     .forEach(delivery -> mark(supplier, delivery, from, to, marks));
         }
         return marks;
     }
 
-    private static void mark(
-            Supplier supplier, Delivery delivery, LocalDate from, LocalDate to, List<DayMark> marks) {
+    private static void mark(Supplier supplier, Delivery delivery, LocalDate from, LocalDate to, List<DayMark> marks) {
         Subject subject = new Subject("supplier", supplier.id());
         LocalDate closes = delivery.orderBy().toLocalDate();
         if (!closes.isBefore(from) && !closes.isAfter(to)) {

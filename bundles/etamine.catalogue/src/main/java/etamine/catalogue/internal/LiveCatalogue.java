@@ -163,8 +163,9 @@ public final class LiveCatalogue implements Catalogue {
 
     /** The price of one count unit of an offer's item, as people say it; empty when it cannot be reckoned. */
     Optional<UnitPrice> unitPrice(Offer offer) {
-        return content(offer).flatMap(content -> packPrice(offer, 1)
-                .map(price -> new UnitPrice(price.amount(), content).in(spoken(offer, content.unit()))));
+        return content(offer)
+                .flatMap(content -> packPrice(offer, 1)
+                        .map(price -> new UnitPrice(price.amount(), content).in(spoken(offer, content.unit()))));
     }
 
     private Unit spoken(Offer offer, Unit reckoned) {

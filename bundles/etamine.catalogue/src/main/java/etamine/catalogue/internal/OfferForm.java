@@ -34,7 +34,9 @@ final class OfferForm {
                 reader.read("pack", Pack::parse).orElse(NO_PACK),
                 reader.has("price") ? amount(price) : BigDecimal.ZERO,
                 price.has("per") ? price.positive("per") : Optional.empty(),
-                reader.each("breaks").stream().flatMap(step -> step(step).stream()).toList(),
+                reader.each("breaks").stream()
+                        .flatMap(step -> step(step).stream())
+                        .toList(),
                 reader.period("lifeOnArrival"),
                 reader.date("from"));
     }
@@ -71,10 +73,14 @@ final class OfferForm {
         Members.text(onto, "code", offer.code());
         Members.text(onto, "gtin", offer.gtin());
         onto.put("pack", offer.pack().toString());
-        ObjectNode price = Members.object(onto, "price").put("amount", offer.amount().toPlainString());
+        ObjectNode price =
+                Members.object(onto, "price").put("amount", offer.amount().toPlainString());
         Members.text(price, "per", offer.per().map(Quantity::toString).orElse(""));
         steps(offer, onto);
-        Members.text(onto, "lifeOnArrival", offer.lifeOnArrival().map(Object::toString).orElse(""));
+        Members.text(
+                onto,
+                "lifeOnArrival",
+                offer.lifeOnArrival().map(Object::toString).orElse(""));
         Members.text(onto, "from", offer.from().map(Object::toString).orElse(""));
         return onto;
     }
@@ -85,8 +91,9 @@ final class OfferForm {
             return;
         }
         ArrayNode steps = onto.putArray("breaks");
-        offer.breaks().forEach(step -> steps.addObject()
-                .put("fromPacks", step.fromPacks())
-                .put("amount", step.amount().toPlainString()));
+        offer.breaks()
+                .forEach(step -> steps.addObject()
+                        .put("fromPacks", step.fromPacks())
+                        .put("amount", step.amount().toPlainString()));
     }
 }

@@ -94,17 +94,19 @@ public final class OfferSection implements ExchangeSection {
     private static List<Trouble> beside(Offer offer, Facts facts) {
         List<Trouble> troubles = new ArrayList<>();
         if (facts.find(Supplier.class, offer.supplier()).isEmpty()) {
-            troubles.add(new Trouble("/supplier",
+            troubles.add(new Trouble(
+                    "/supplier",
                     "There is no supplier “" + offer.supplier() + "”; add it under suppliers or correct the id."));
         }
         Optional<Item> item = facts.find(Item.class, offer.item());
         if (item.isEmpty() && facts.covers(Item.class)) {
-            troubles.add(new Trouble("/item",
-                    "There is no item “" + offer.item() + "”; add it under ingredients or correct the id."));
+            troubles.add(new Trouble(
+                    "/item", "There is no item “" + offer.item() + "”; add it under ingredients or correct the id."));
         }
         if (item.isPresent() && new PackContent(offer, item).content() instanceof Conversion.Missing missing) {
-            troubles.add(new Trouble("/pack", "The pack cannot be converted to what “" + offer.item()
-                    + "” is counted in. " + missing.text()));
+            troubles.add(new Trouble(
+                    "/pack",
+                    "The pack cannot be converted to what “" + offer.item() + "” is counted in. " + missing.text()));
         }
         return troubles;
     }

@@ -23,12 +23,16 @@ record OfferStory(Offer offer, LiveCatalogue catalogue, Currency currency) {
         parts.add(Explanation.leaf("Price", price(offer.amount().toPlainString()), since()));
         parts.add(Explanation.leaf("Pack", offer.pack().toString(), "as offered"));
         parts.add(content());
-        offer.breaks().forEach(step -> parts.add(Explanation.leaf(
-                "From " + step.fromPacks() + " packs", price(step.amount().toPlainString()), "as offered")));
-        offer.lifeOnArrival().ifPresent(life -> parts.add(
-                Explanation.leaf("Keeps from delivery", life.getDays() + " days", "as the supplier says")));
-        OfferDoubts.of(offer, catalogue).forEach(problem -> parts.add(
-                Explanation.leaf("Look at this", "", problem.text())));
+        offer.breaks()
+                .forEach(step -> parts.add(Explanation.leaf(
+                        "From " + step.fromPacks() + " packs",
+                        price(step.amount().toPlainString()),
+                        "as offered")));
+        offer.lifeOnArrival()
+                .ifPresent(life -> parts.add(
+                        Explanation.leaf("Keeps from delivery", life.getDays() + " days", "as the supplier says")));
+        OfferDoubts.of(offer, catalogue)
+                .forEach(problem -> parts.add(Explanation.leaf("Look at this", "", problem.text())));
         return Explanation.of(catalogue.name(offer.item()) + ", " + offer.pack(), packPrice(), parts)
                 .about(new Subject("item", offer.item()));
     }
@@ -42,17 +46,24 @@ record OfferStory(Offer offer, LiveCatalogue catalogue, Currency currency) {
     }
 
     private String packPrice() {
-        return catalogue.packPrice(offer, 1)
+        return catalogue
+                .packPrice(offer, 1)
                 .map(price -> price.rounded() + " " + currency + " a pack")
                 .orElse("");
     }
 
     private Explanation content() {
         if (catalogue.of(offer).content() instanceof Conversion.Converted converted) {
-            String how = converted.path().isEmpty() ? "same kind of unit" : "through " + converted.path().stream()
-                    .map(link -> link.of() + " = " + link.is())
-                    .reduce((one, other) -> one + ", " + other).orElse("");
-            return Explanation.of("Content", converted.quantity().toString(),
+            String how = converted.path().isEmpty()
+                    ? "same kind of unit"
+                    : "through "
+                            + converted.path().stream()
+                                    .map(link -> link.of() + " = " + link.is())
+                                    .reduce((one, other) -> one + ", " + other)
+                                    .orElse("");
+            return Explanation.of(
+                    "Content",
+                    converted.quantity().toString(),
                     List.of(Explanation.leaf("Per unit", unitPrice(), how)));
         }
         return Explanation.leaf("Content", "not known", "a measure of the item is missing");

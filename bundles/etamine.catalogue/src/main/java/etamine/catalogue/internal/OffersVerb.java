@@ -62,7 +62,9 @@ public final class OffersVerb implements Verb {
         }
         String item = arguments.get(0);
         List<Offer> offers = catalogue.offersFor(item, kitchen.today());
-        if (offers.isEmpty() && catalogue.items().isPresent() && catalogue.item(item).isEmpty()) {
+        if (offers.isEmpty()
+                && catalogue.items().isPresent()
+                && catalogue.item(item).isEmpty()) {
             throw VerbException.rejected("There is no item “" + item + "”; look for its id in the ingredients.");
         }
         return offers;
@@ -78,9 +80,18 @@ public final class OffersVerb implements Verb {
         catalogue.content(offer).ifPresent(content -> json.put("content", content.toString()));
         json.put("amount", offer.amount().toPlainString());
         offer.per().ifPresent(per -> json.put("per", per.toString()));
-        catalogue.packPrice(offer, 1).ifPresent(price -> json.put("packPrice", price.rounded().toString()));
-        catalogue.unitPrice(offer).ifPresent(price -> json.put("unitPrice", Map.of(
-                "amount", price.amount().toPlainString(), "per", price.per().toString())));
+        catalogue
+                .packPrice(offer, 1)
+                .ifPresent(price -> json.put("packPrice", price.rounded().toString()));
+        catalogue
+                .unitPrice(offer)
+                .ifPresent(price -> json.put(
+                        "unitPrice",
+                        Map.of(
+                                "amount",
+                                price.amount().toPlainString(),
+                                "per",
+                                price.per().toString())));
         offer.from().ifPresent(from -> json.put("from", from.toString()));
         return json;
     }

@@ -47,7 +47,8 @@ record PackContent(Offer offer, Optional<Item> item) {
         if (!(inCount(priced) instanceof Conversion.Converted converted)) {
             return Optional.empty();
         }
-        return Optional.of(Ratio.of(offer.amount()).dividedBy(converted.quantity().amount()));
+        return Optional.of(
+                Ratio.of(offer.amount()).dividedBy(converted.quantity().amount()));
     }
 
     /** A quantity in the unit of another, directly or through the item's measures. */

@@ -79,8 +79,9 @@ public final class Shelves {
         Index known = index;
         if (known.of() != now) {
             Map<String, List<Offer>> byItem = new TreeMap<>();
-            now.values().forEach(offer ->
-                    byItem.computeIfAbsent(offer.item(), key -> new ArrayList<>()).add(offer));
+            now.values()
+                    .forEach(offer -> byItem.computeIfAbsent(offer.item(), key -> new ArrayList<>())
+                            .add(offer));
             known = new Index(now, byItem);
             index = known;
         }

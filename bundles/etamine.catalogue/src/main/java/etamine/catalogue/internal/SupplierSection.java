@@ -62,7 +62,8 @@ public final class SupplierSection implements ExchangeSection {
 
     @Override
     public List<ExchangeEntry> read(JsonNode section, Facts facts) {
-        Currency currency = facts.find(House.class, "").orElseGet(kitchen::house).currency();
+        Currency currency =
+                facts.find(House.class, "").orElseGet(kitchen::house).currency();
         List<ExchangeEntry> entries = new ArrayList<>();
         for (int i = 0; i < section.size(); i++) {
             if (section.get(i).isObject()) {

@@ -22,13 +22,12 @@ import java.util.List;
 
 /** The module's parts over a volatile book, put together as the registry would. */
 final class Bench {
-    static final String DAIRY =
-            """
+    static final String DAIRY = """
             {"id": "dairy", "name": "Hill Dairy", "email": "orders@dairy.example", "deliveryDays": ["TU", "FR"],
              "cutOff": {"daysBefore": 1, "time": "22:00"}, "minimum": "80.00", "fee": "6.00", "x-note": "ask for Una"}""";
 
-    private static final House HOUSE = new House(
-            "The Test House", Currency.getInstance("EUR"), ZoneId.of("Europe/Dublin"), MeasureStyle.METRIC);
+    private static final House HOUSE =
+            new House("The Test House", Currency.getInstance("EUR"), ZoneId.of("Europe/Dublin"), MeasureStyle.METRIC);
 
     final SetClock clock = SetClock.at("2026-11-24T09:00:00Z");
     final SetKitchen kitchen = new SetKitchen(HOUSE, clock);

@@ -15,8 +15,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class CatalogueExchangeTest {
-    private static final String CREAM =
-            """
+    private static final String CREAM = """
             {"supplier": "dairy", "item": "cream", "code": "D-104", "gtin": "6291041500213", "pack": "6 x 1 l",
              "price": {"amount": "24.60"}, "breaks": [{"fromPacks": 5, "amount": "22.90"}],
              "lifeOnArrival": "P9D", "from": "2026-11-01", "x-shelf": "left"}""";
@@ -52,10 +51,16 @@ class CatalogueExchangeTest {
                   "minimum": "-1"}]""", """
                 [{"supplier": "dairy", "item": "cream", "pack": "six", "price": {"amount": "-2"},
                   "breaks": [{"fromPacks": 0, "amount": "1"}], "from": "2026-13-01"}]""");
-        assertThat(troubles).extracting(trouble -> trouble.substring(0, trouble.indexOf(':')))
+        assertThat(troubles)
+                .extracting(trouble -> trouble.substring(0, trouble.indexOf(':')))
                 .containsExactlyInAnyOrder(
-                        "/0/deliveryDays/1", "/0/cutOff/time", "/0/minimum",
-                        "/0/pack", "/0/price/amount", "/0/breaks/0/fromPacks", "/0/from");
+                        "/0/deliveryDays/1",
+                        "/0/cutOff/time",
+                        "/0/minimum",
+                        "/0/pack",
+                        "/0/price/amount",
+                        "/0/breaks/0/fromPacks",
+                        "/0/from");
     }
 
     @Test
@@ -69,9 +74,16 @@ class CatalogueExchangeTest {
     void editsKeepMembersThatOnlyTheFileKnew() {
         bench.load("[" + Bench.DAIRY + "]", "[" + CREAM + "]");
         Supplier dairy = bench.catalogue.suppliers().get("dairy");
-        bench.suppliers.save(new Supplier(
-                dairy.id(), "Hill Dairy Ltd", dairy.email(), dairy.deliveryDays(), Optional.empty(), dairy.minimum(),
-                Money.of("7.50", dairy.fee().currency())), bench.suppliers.supplierRevision("dairy"));
+        bench.suppliers.save(
+                new Supplier(
+                        dairy.id(),
+                        "Hill Dairy Ltd",
+                        dairy.email(),
+                        dairy.deliveryDays(),
+                        Optional.empty(),
+                        dairy.minimum(),
+                        Money.of("7.50", dairy.fee().currency())),
+                bench.suppliers.supplierRevision("dairy"));
         assertThat(bench.supplierSection.dump().get(0)).isEqualTo(Bench.json("""
                 {"id": "dairy", "name": "Hill Dairy Ltd", "email": "orders@dairy.example",
                  "deliveryDays": ["TU", "FR"], "minimum": "80.00", "fee": "7.50", "x-note": "ask for Una"}"""));
@@ -81,8 +93,19 @@ class CatalogueExchangeTest {
     void movesAnOfferToItsNewArticleNumberInOneUndoableStep() {
         bench.load("[" + Bench.DAIRY + "]", "[" + CREAM + "]");
         Offer old = bench.shelves.offers().get("dairy/D-104@2026-11-01");
-        bench.suppliers.save(new Offer(old.supplier(), old.item(), "D-200", old.gtin(), old.pack(),
-                new BigDecimal("25.00"), old.per(), old.breaks(), old.lifeOnArrival(), old.from()), "dairy/D-104@2026-11-01",
+        bench.suppliers.save(
+                new Offer(
+                        old.supplier(),
+                        old.item(),
+                        "D-200",
+                        old.gtin(),
+                        old.pack(),
+                        new BigDecimal("25.00"),
+                        old.per(),
+                        old.breaks(),
+                        old.lifeOnArrival(),
+                        old.from()),
+                "dairy/D-104@2026-11-01",
                 bench.suppliers.offerRevision("dairy/D-104@2026-11-01"));
         assertThat(bench.shelves.offers().keySet()).isEqualTo(Set.of("dairy/D-200@2026-11-01"));
         assertThat(bench.offerSection.dump().get(0).get("x-shelf").asText()).isEqualTo("left");
@@ -127,8 +150,17 @@ class CatalogueExchangeTest {
         assertThatThrownBy(() -> bench.suppliers.save(offer, "", 0))
                 .isInstanceOf(RefusedException.class)
                 .hasMessageContaining("already an offer dairy/D-104");
-        Offer strange = new Offer("dairy", "moonmilk", "X", "", offer.pack(), offer.amount(), offer.per(),
-                offer.breaks(), offer.lifeOnArrival(), offer.from());
+        Offer strange = new Offer(
+                "dairy",
+                "moonmilk",
+                "X",
+                "",
+                offer.pack(),
+                offer.amount(),
+                offer.per(),
+                offer.breaks(),
+                offer.lifeOnArrival(),
+                offer.from());
         assertThatThrownBy(() -> bench.suppliers.save(strange, "", 0))
                 .isInstanceOf(RefusedException.class)
                 .hasMessageContaining("no item “moonmilk”");

@@ -19,7 +19,8 @@ class CatalogueTest {
     private final Bench bench = new Bench();
 
     private void offers(String offers) {
-        assertThat(bench.load("[" + Bench.DAIRY + ", {\"id\": \"poultry\", \"name\": \"Poultry\"}]", "[" + offers + "]"))
+        assertThat(bench.load(
+                        "[" + Bench.DAIRY + ", {\"id\": \"poultry\", \"name\": \"Poultry\"}]", "[" + offers + "]"))
                 .isEmpty();
     }
 
@@ -61,9 +62,11 @@ class CatalogueTest {
                 {"supplier": "dairy", "item": "cream", "code": "D-104", "pack": "1 l", "price": {"amount": "3.90"},
                  "from": "2026-12-24"}""");
         assertThat(quote("cream").price()).isEqualTo(UnitPrice.of("4.10", "1 l"));
-        assertThat(bench.catalogue.offers(LocalDate.of(2026, 11, 15))).extracting(Offer::amount)
+        assertThat(bench.catalogue.offers(LocalDate.of(2026, 11, 15)))
+                .extracting(Offer::amount)
                 .containsExactly(new BigDecimal("3.60"));
-        assertThat(bench.catalogue.offersFor("cream", LocalDate.of(2026, 12, 24))).extracting(Offer::amount)
+        assertThat(bench.catalogue.offersFor("cream", LocalDate.of(2026, 12, 24)))
+                .extracting(Offer::amount)
                 .containsExactly(new BigDecimal("3.90"));
     }
 
@@ -83,7 +86,8 @@ class CatalogueTest {
                 {"supplier": "poultry", "item": "guinea-fowl", "code": "P-7", "pack": "4 ea",
                  "price": {"amount": "7.80", "per": "1 kg"}}""");
         Offer offer = bench.shelves.offers().get("poultry/P-7");
-        assertThat(bench.catalogue.content(offer).orElseThrow().compareTo(Quantity.parse("5.6 kg"))).isZero();
+        assertThat(bench.catalogue.content(offer).orElseThrow().compareTo(Quantity.parse("5.6 kg")))
+                .isZero();
         assertThat(bench.catalogue.packPrice(offer, 1).orElseThrow()).hasToString("43.68"); // 5.6 x 7.80
     }
 
@@ -110,9 +114,11 @@ class CatalogueTest {
 
     @Test
     void givesThePacksOwnContentWhenNobodyKnowsItems() {
-        offers("{\"supplier\": \"dairy\", \"item\": \"cream\", \"pack\": \"6 x 1 l\", \"price\": {\"amount\": \"24.60\"}}");
+        offers(
+                "{\"supplier\": \"dairy\", \"item\": \"cream\", \"pack\": \"6 x 1 l\", \"price\": {\"amount\": \"24.60\"}}");
         bench.catalogue.items = null;
-        assertThat(bench.catalogue.content(bench.shelves.offers().get("dairy/cream"))).contains(Quantity.parse("6 l"));
+        assertThat(bench.catalogue.content(bench.shelves.offers().get("dairy/cream")))
+                .contains(Quantity.parse("6 l"));
         assertThat(quote("cream").price()).isEqualTo(UnitPrice.of("24.60", "6 l"));
     }
 
@@ -121,7 +127,8 @@ class CatalogueTest {
         offers("");
         assertThat(bench.catalogue.deliveries(
                         "dairy", ZonedDateTime.now(bench.kitchen.clock()), LocalDate.of(2026, 12, 1)))
-                .extracting(delivery -> delivery.day() + " " + delivery.orderBy().toLocalDateTime())
+                .extracting(
+                        delivery -> delivery.day() + " " + delivery.orderBy().toLocalDateTime())
                 .containsExactly("2026-11-27 2026-11-26T22:00", "2026-12-01 2026-11-30T22:00");
     }
 
@@ -157,8 +164,12 @@ class CatalogueTest {
         offers("{\"supplier\": \"dairy\", \"item\": \"cream\", \"code\": \"D-104\", \"pack\": \"6 x 1 l\","
                 + " \"price\": {\"amount\": \"24.60\"}}");
         CatalogueFinder finder = new CatalogueFinder(bench.shelves, bench.catalogue);
-        assertThat(finder.find("hill", 5)).extracting(found -> found.subject().toString()).containsExactly("supplier/dairy");
-        assertThat(finder.find("d-1", 5)).extracting(found -> found.subject().toString()).containsExactly("offer/dairy/D-104");
+        assertThat(finder.find("hill", 5))
+                .extracting(found -> found.subject().toString())
+                .containsExactly("supplier/dairy");
+        assertThat(finder.find("d-1", 5))
+                .extracting(found -> found.subject().toString())
+                .containsExactly("offer/dairy/D-104");
         assertThat(finder.find("nothing", 5)).isEmpty();
     }
 }

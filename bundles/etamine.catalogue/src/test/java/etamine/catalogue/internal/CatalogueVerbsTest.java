@@ -32,7 +32,8 @@ class CatalogueVerbsTest {
     @Test
     void listsSuppliersWithTheNextDeliveryAndItsCutOff() {
         Report report = new SuppliersVerb(bench.suppliers).run(call());
-        JsonNode supplier = new ObjectMapper().valueToTree(report.json()).get("suppliers").get(0);
+        JsonNode supplier =
+                new ObjectMapper().valueToTree(report.json()).get("suppliers").get(0);
         assertThat(supplier.get("nextDelivery").asText()).isEqualTo("2026-11-27");
         assertThat(supplier.get("orderBy").asText()).isEqualTo("2026-11-26T22:00Z");
         assertThat(report.lines().get(1)).contains("Hill Dairy", "TU FR", "80.00", "2026-11-26 22:00");
@@ -41,7 +42,8 @@ class CatalogueVerbsTest {
     @Test
     void listsTheOffersOfAnItemWithTheirPricePerUnit() throws VerbException {
         Report report = new OffersVerb(bench.catalogue, bench.kitchen).run(call("cream"));
-        JsonNode offer = new ObjectMapper().valueToTree(report.json()).get("offers").get(0);
+        JsonNode offer =
+                new ObjectMapper().valueToTree(report.json()).get("offers").get(0);
         assertThat(offer.get("packPrice").asText()).isEqualTo("24.60");
         assertThat(offer.get("unitPrice").get("amount").asText()).isEqualTo("4.10"); // 24.60 / 6
         assertThat(report.lines()).hasSize(2);
@@ -50,6 +52,8 @@ class CatalogueVerbsTest {
     @Test
     void rejectsAnUnknownItem() {
         assertThatThrownBy(() -> new OffersVerb(bench.catalogue, bench.kitchen).run(call("moonmilk")))
-                .isInstanceOfSatisfying(VerbException.class, refused -> assertThat(refused.outcome()).isEqualTo(Outcome.REJECTED));
+                .isInstanceOfSatisfying(
+                        VerbException.class,
+                        refused -> assertThat(refused.outcome()).isEqualTo(Outcome.REJECTED));
     }
 }

@@ -52,7 +52,8 @@ class DeliveryDaysTest {
     void keepsTheLocalTimeOfTheCutOffWhenTheClocksGoForward() {
         Supplier dairy = supplier(Optional.of(cutOff(1, "22:00")), DayOfWeek.SUNDAY, DayOfWeek.MONDAY);
         List<Delivery> open = days.open(dairy, ZonedDateTime.parse("2026-03-27T12:00:00Z"), LocalDate.of(2026, 3, 30));
-        assertThat(open).extracting(d -> d.orderBy().toInstant())
+        assertThat(open)
+                .extracting(d -> d.orderBy().toInstant())
                 .containsExactly(Instant.parse("2026-03-28T22:00:00Z"), Instant.parse("2026-03-29T21:00:00Z"));
     }
 
@@ -60,14 +61,17 @@ class DeliveryDaysTest {
     void keepsTheLocalTimeOfTheCutOffWhenTheClocksGoBack() {
         Supplier dairy = supplier(Optional.of(cutOff(1, "22:00")), DayOfWeek.SUNDAY, DayOfWeek.MONDAY);
         List<Delivery> open = days.open(dairy, ZonedDateTime.parse("2026-10-23T12:00:00Z"), LocalDate.of(2026, 10, 26));
-        assertThat(open).extracting(d -> d.orderBy().toInstant())
+        assertThat(open)
+                .extracting(d -> d.orderBy().toInstant())
                 .containsExactly(Instant.parse("2026-10-24T21:00:00Z"), Instant.parse("2026-10-25T22:00:00Z"));
     }
 
     @Test
     void movesACutOffInTheMissingHourOnByThatHour() {
         Supplier baker = supplier(Optional.of(cutOff(0, "01:30")), DayOfWeek.SUNDAY);
-        Delivery delivery = days.all(baker, LocalDate.of(2026, 3, 29), LocalDate.of(2026, 3, 29)).findFirst().orElseThrow();
+        Delivery delivery = days.all(baker, LocalDate.of(2026, 3, 29), LocalDate.of(2026, 3, 29))
+                .findFirst()
+                .orElseThrow();
         assertThat(delivery.orderBy().toLocalTime()).isEqualTo(LocalTime.of(2, 30));
         assertThat(delivery.orderBy().toInstant()).isEqualTo(Instant.parse("2026-03-29T01:30:00Z"));
     }
@@ -75,9 +79,12 @@ class DeliveryDaysTest {
     @Test
     void takesTheEarlierOfTwoEqualTimesSoThatAnOrderIsNeverLate() {
         Supplier baker = supplier(Optional.of(cutOff(0, "01:30")), DayOfWeek.SUNDAY);
-        Delivery delivery = days.all(baker, LocalDate.of(2026, 10, 25), LocalDate.of(2026, 10, 25)).findFirst().orElseThrow();
+        Delivery delivery = days.all(baker, LocalDate.of(2026, 10, 25), LocalDate.of(2026, 10, 25))
+                .findFirst()
+                .orElseThrow();
         assertThat(delivery.orderBy().toInstant()).isEqualTo(Instant.parse("2026-10-25T00:30:00Z"));
-        assertThat(delivery.orderBy().getOffset().getTotalSeconds()).isEqualTo(Duration.ofHours(1).toSeconds());
+        assertThat(delivery.orderBy().getOffset().getTotalSeconds())
+                .isEqualTo(Duration.ofHours(1).toSeconds());
     }
 
     @Test

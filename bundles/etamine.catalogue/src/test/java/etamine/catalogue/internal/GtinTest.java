@@ -11,9 +11,7 @@ class GtinTest {
     // published; the digits of GS1 UK's 501234567890 and the 14-digit form of the first - computed. The next three and
     // the location number stand in OpenPeppol's BIS Ordering 3 example files - published, digits computed.
     @ParameterizedTest
-    @CsvSource(
-            textBlock =
-                    """
+    @CsvSource(textBlock = """
                     629104150021,  3
                     890400021003,  7
                     730001100001,  7

@@ -33,7 +33,8 @@ final class CostGraph {
     CostGraph(List<CompiledRecipe> order, Map<String, String> makers) {
         int recipes = order.size();
         int lines = order.stream().mapToInt(compiled -> compiled.lines().length).sum();
-        int outs = order.stream().mapToInt(compiled -> compiled.outputs().length).sum();
+        int outs =
+                order.stream().mapToInt(compiled -> compiled.outputs().length).sum();
         lineStart = new int[recipes + 1];
         outStart = new int[recipes + 1];
         lineItem = new int[lines];

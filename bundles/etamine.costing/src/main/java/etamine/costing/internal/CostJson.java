@@ -86,7 +86,8 @@ final class CostJson {
 
     /** A quantity reckoned rather than written, as a decimal of at most four places. */
     static String text(Quantity quantity) {
-        BigDecimal amount = quantity.amount().toDecimal(PLACES, RoundingMode.HALF_UP).stripTrailingZeros();
+        BigDecimal amount =
+                quantity.amount().toDecimal(PLACES, RoundingMode.HALF_UP).stripTrailingZeros();
         return amount.toPlainString() + " " + quantity.unit();
     }
 

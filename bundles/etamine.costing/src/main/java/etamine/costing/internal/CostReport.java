@@ -61,8 +61,8 @@ final class CostReport {
             double each = (compiled.credits()[i] + rest * compiled.shares()[i]) / compiled.outputs()[i];
             if (item != null && Math.abs(each) <= Double.MAX_VALUE) {
                 boolean credited = makes.get(i).credit().isPresent();
-                made.add(new RecipeCost.Made(
-                        item.id(), makes.get(i).quantity(), Reckoning.price(item, each), credited));
+                made.add(
+                        new RecipeCost.Made(item.id(), makes.get(i).quantity(), Reckoning.price(item, each), credited));
             }
         }
         return made;
@@ -98,13 +98,12 @@ final class CostReport {
 
     private PlateCost plate(MenuPrice menu, Money portion) {
         Money cost = new Money(
-                portion.amount().multiply(BigDecimal.ONE.add(menu.qFactorPercent().movePointLeft(2))), currency);
+                portion.amount()
+                        .multiply(BigDecimal.ONE.add(menu.qFactorPercent().movePointLeft(2))),
+                currency);
         Money net = new Money(
                 menu.price()
-                        .divide(
-                                BigDecimal.ONE.add(menu.taxPercent().movePointLeft(2)),
-                                PLACES,
-                                RoundingMode.HALF_EVEN),
+                        .divide(BigDecimal.ONE.add(menu.taxPercent().movePointLeft(2)), PLACES, RoundingMode.HALF_EVEN),
                 currency);
         Optional<BigDecimal> percent = net.signum() == 0
                 ? Optional.empty()

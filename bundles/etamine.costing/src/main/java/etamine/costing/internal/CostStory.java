@@ -43,7 +43,8 @@ final class CostStory {
             parts.add(Explanation.leaf("Plate cost with Q factor", text(plate.cost()), ""));
             parts.add(Explanation.leaf("Net price", text(plate.net()), "menu price without tax"));
             plate.foodCostPercent()
-                    .ifPresent(percent -> parts.add(Explanation.leaf("Food cost", percent + " %", "cost over net price")));
+                    .ifPresent(
+                            percent -> parts.add(Explanation.leaf("Food cost", percent + " %", "cost over net price")));
             parts.add(Explanation.leaf("Contribution", text(plate.contribution()), "net price less cost"));
         });
         cost.portion().ifPresent(portion -> parts.add(Explanation.leaf("One portion", text(portion), "")));
@@ -63,7 +64,8 @@ final class CostStory {
                         .filter(bought -> !bought.equals(line.quantity()))
                         .map(bought -> text(bought) + " as purchased, ")
                         .orElse("")
-                + line.unitPrice().map(price -> text(price) + ", ").orElse("") + line.source();
+                + line.unitPrice().map(price -> text(price) + ", ").orElse("")
+                + line.source();
         List<Explanation> below = state.makerOf(line.item())
                 .filter(maker -> depth > 1)
                 .flatMap(maker -> state.recipe(maker.id()))
@@ -84,8 +86,10 @@ final class CostStory {
     }
 
     private String text(UnitPrice price) {
-        return price.amount().setScale(4, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString() + " per "
-                + price.per();
+        return price.amount()
+                        .setScale(4, RoundingMode.HALF_UP)
+                        .stripTrailingZeros()
+                        .toPlainString() + " per " + price.per();
     }
 
     private String text(Quantity quantity) {

@@ -47,10 +47,12 @@ public final class CostVerb implements Verb {
         Map<String, RecipeCost> all = call.arguments().isEmpty() ? costs.recipes() : Map.of();
         chosen.addAll(all.values());
         for (String id : call.arguments()) {
-            chosen.add(costs.recipe(id).orElseThrow(() -> VerbException.wrongCall(
-                    "There is no recipe \"" + id + "\". The verb recipes lists the ids there are.")));
+            chosen.add(costs.recipe(id)
+                    .orElseThrow(() -> VerbException.wrongCall(
+                            "There is no recipe \"" + id + "\". The verb recipes lists the ids there are.")));
         }
-        boolean look = chosen.stream().anyMatch(cost -> !cost.missing().isEmpty() || !cost.warnings().isEmpty());
+        boolean look = chosen.stream()
+                .anyMatch(cost -> !cost.missing().isEmpty() || !cost.warnings().isEmpty());
         String currency = kitchen.house().currency().getCurrencyCode();
         List<String> lines = call.arguments().isEmpty() ? overview(chosen, currency) : single(chosen);
         return new Report(look ? Outcome.LOOK : Outcome.DONE, CostJson.of(currency, chosen), lines);
@@ -89,19 +91,24 @@ public final class CostVerb implements Verb {
         List<String> lines = new ArrayList<>();
         for (RecipeCost cost : chosen) {
             lines.add(cost.recipe() + ": batch " + text(cost.batch())
-                    + cost.portion().map(portion -> ", portion " + text(portion)).orElse("")
+                    + cost.portion()
+                            .map(portion -> ", portion " + text(portion))
+                            .orElse("")
                     + plate(cost.plate()));
             TextTable table = new TextTable("Item", ">Quantity", ">As purchased", ">Price", ">Cost", "Source");
-            cost.lines().forEach(line -> table.row(
-                    items.name(line.item()) + line.as().map(as -> ", " + as).orElse(""),
-                    line.quantity().toString(),
-                    line.asPurchased().map(CostJson::text).orElse("?"),
-                    line.unitPrice().map(CostJson::text).orElse("none"),
-                    line.cost().map(CostVerb::text).orElse("missing"),
-                    line.source()));
+            cost.lines()
+                    .forEach(line -> table.row(
+                            items.name(line.item())
+                                    + line.as().map(as -> ", " + as).orElse(""),
+                            line.quantity().toString(),
+                            line.asPurchased().map(CostJson::text).orElse("?"),
+                            line.unitPrice().map(CostJson::text).orElse("none"),
+                            line.cost().map(CostVerb::text).orElse("missing"),
+                            line.source()));
             lines.addAll(table.lines());
-            cost.makes().forEach(made -> lines.add("makes " + made.quantity() + " " + items.name(made.item()) + " at "
-                    + CostJson.text(made.unitCost()) + (made.credited() ? ", credited" : "")));
+            cost.makes()
+                    .forEach(made -> lines.add("makes " + made.quantity() + " " + items.name(made.item()) + " at "
+                            + CostJson.text(made.unitCost()) + (made.credited() ? ", credited" : "")));
             cost.warnings().forEach(warning -> lines.add("Look: " + warning.text()));
             lines.add("");
         }
@@ -110,7 +117,9 @@ public final class CostVerb implements Verb {
 
     private static String plate(Optional<PlateCost> plate) {
         return plate.map(figures -> ", plate " + text(figures.cost()) + ", net price " + text(figures.net())
-                        + figures.foodCostPercent().map(percent -> ", food cost " + percent + " %").orElse("")
+                        + figures.foodCostPercent()
+                                .map(percent -> ", food cost " + percent + " %")
+                                .orElse("")
                         + ", contribution " + text(figures.contribution()))
                 .orElse("");
     }

@@ -106,8 +106,8 @@ public final class LiveCosts implements Costs {
                     new ItemCost(id, Reckoning.price(item, now.unitCost(id)), complete, "what making it costs"));
         }
         Optional<PriceQuote> quote = now.quote(item);
-        return quote.map(found ->
-                new ItemCost(id, Reckoning.price(item, PriceBoard.perUnit(item, found)), true, found.text()));
+        return quote.map(
+                found -> new ItemCost(id, Reckoning.price(item, PriceBoard.perUnit(item, found)), true, found.text()));
     }
 
     @Override
@@ -146,8 +146,11 @@ public final class LiveCosts implements Costs {
         Map<String, String> makers = new HashMap<>();
         for (CompiledRecipe one : now) {
             kept.put(one.recipe().id(), one);
-            one.recipe().makes().forEach(make -> makers.computeIfAbsent(
-                    make.item(), item -> known.maker(item).orElse(one.recipe()).id()));
+            one.recipe()
+                    .makes()
+                    .forEach(make -> makers.computeIfAbsent(
+                            make.item(),
+                            item -> known.maker(item).orElse(one.recipe()).id()));
         }
         compiled = kept;
         return new CostState(all, now, makers, board);

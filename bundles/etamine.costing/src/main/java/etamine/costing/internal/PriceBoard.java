@@ -58,7 +58,9 @@ final class PriceBoard {
                 .filter(quote -> !usable(item, quote))
                 .findFirst()
                 .map(quote -> quote.text() + " is per " + quote.price().per() + ": "
-                        + ((Conversion.Missing) Reckoning.convert(item, quote.price().per())).text());
+                        + ((Conversion.Missing)
+                                        Reckoning.convert(item, quote.price().per()))
+                                .text());
     }
 
     /** What the quote comes to per reckoning unit of the item. */

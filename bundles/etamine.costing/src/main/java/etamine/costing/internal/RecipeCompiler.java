@@ -101,13 +101,15 @@ final class RecipeCompiler {
         if (per.unit().isLike(make.quantity().unit())) {
             return make.credit().get().cost(make.quantity()).doubleValue();
         }
-        if (item != null && item.converter().convert(make.quantity(), per.unit()) instanceof Conversion.Converted done) {
+        if (item != null
+                && item.converter().convert(make.quantity(), per.unit()) instanceof Conversion.Converted done) {
             return make.credit().get().cost(done.quantity()).doubleValue();
         }
         problems.add(problem(
                 "missing-equivalence",
                 recipe,
-                "the credit of " + make.item() + " is per " + per + " but it is made in " + make.quantity().unit()
+                "the credit of " + make.item() + " is per " + per + " but it is made in "
+                        + make.quantity().unit()
                         + ": add what one is in the other; until then the credit does not count."));
         return 0;
     }
@@ -130,12 +132,15 @@ final class RecipeCompiler {
                     "its cost cannot be shared by weight: add what one unit weighs of everything it makes."));
         }
         double whole = total;
-        return Arrays.stream(shares).map(share -> whole == 0 ? 0 : share / whole).toArray();
+        return Arrays.stream(shares)
+                .map(share -> whole == 0 ? 0 : share / whole)
+                .toArray();
     }
 
     private double weight(Make make) {
         Item item = items.get(make.item());
-        if (item != null && item.converter().convert(make.quantity(), Dimension.MASS) instanceof Conversion.Converted g) {
+        if (item != null
+                && item.converter().convert(make.quantity(), Dimension.MASS) instanceof Conversion.Converted g) {
             return Reckoning.units(g.quantity());
         }
         return Double.NaN;

@@ -12,7 +12,10 @@ final class RecipeReuse {
     private final Set<String> moved = new HashSet<>();
     private final RecipeCompiler compiler;
 
-    RecipeReuse(Map<String, CompiledRecipe> before, Map<String, Item> itemsBefore, Map<String, Item> itemsNow,
+    RecipeReuse(
+            Map<String, CompiledRecipe> before,
+            Map<String, Item> itemsBefore,
+            Map<String, Item> itemsNow,
             Set<String> changed) {
         this.before = before;
         this.compiler = new RecipeCompiler(itemsNow);
@@ -27,7 +30,8 @@ final class RecipeReuse {
 
     CompiledRecipe compile(Recipe recipe) {
         CompiledRecipe known = before.get(recipe.id());
-        boolean same = known != null && (known.recipe() == recipe || known.recipe().equals(recipe));
+        boolean same =
+                known != null && (known.recipe() == recipe || known.recipe().equals(recipe));
         return same && !touchesMoved(recipe) ? known : compiler.compile(recipe);
     }
 

@@ -84,7 +84,12 @@ class CostGraphTest {
         Ratio grams = use.quantity().in(Unit.G).amount();
         return use.as().isEmpty()
                 ? grams
-                : grams.dividedBy(larder.itemList.find(use.item()).orElseThrow().preparations().get(0).yield());
+                : grams.dividedBy(larder.itemList
+                        .find(use.item())
+                        .orElseThrow()
+                        .preparations()
+                        .get(0)
+                        .yield());
     }
 
     private static Ratio perGram(String item, Larder larder, Map<String, Ratio> perGram) {

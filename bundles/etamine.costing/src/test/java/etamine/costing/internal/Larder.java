@@ -90,8 +90,8 @@ final class Larder implements Kitchen {
             for (Make make : makes) {
                 items.computeIfAbsent(make.item(), item -> made(item, make));
             }
-            Recipe recipe = new Recipe(
-                    id, id, Kind.COMPONENT, uses, makes, portion, Optional.empty(), 0, List.of(), menu, "");
+            Recipe recipe =
+                    new Recipe(id, id, Kind.COMPONENT, uses, makes, portion, Optional.empty(), 0, List.of(), menu, "");
             recipes.put(id, recipe);
             order.add(recipe);
             snapshot = Collections.unmodifiableMap(new TreeMap<>(recipes));
@@ -248,14 +248,16 @@ final class Larder implements Kitchen {
         @Override
         public Optional<Recipe> maker(String item) {
             return order.stream()
-                    .filter(recipe -> recipe.makes().stream().anyMatch(make -> make.item().equals(item)))
+                    .filter(recipe ->
+                            recipe.makes().stream().anyMatch(make -> make.item().equals(item)))
                     .findFirst();
         }
 
         @Override
         public List<Recipe> usersOf(String item) {
             return order.stream()
-                    .filter(recipe -> recipe.uses().stream().anyMatch(use -> use.item().equals(item)))
+                    .filter(recipe ->
+                            recipe.uses().stream().anyMatch(use -> use.item().equals(item)))
                     .toList();
         }
 

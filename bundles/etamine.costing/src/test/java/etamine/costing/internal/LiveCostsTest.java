@@ -40,8 +40,7 @@ class LiveCostsTest {
 
     @Test
     void carriesTheValueOfACarcassThroughStockAndReductionToThePlate() {
-        RecipeCost plate = bird()
-                .recipe("stock")
+        RecipeCost plate = bird().recipe("stock")
                 .uses("0.42 kg", "carcass")
                 .makes("1 l", "stock")
                 .done()
@@ -79,7 +78,8 @@ class LiveCostsTest {
         assertThat(costs.recipe("plate").orElseThrow().missing()).containsExactly("truffle");
         assertThat(costs.item("truffle-butter").orElseThrow().complete()).isFalse();
         assertThat(costs.item("truffle")).isEmpty();
-        assertThat(costs.recipe("truffle-butter").orElseThrow().batch().amount()).isEqualByComparingTo("1.6");
+        assertThat(costs.recipe("truffle-butter").orElseThrow().batch().amount())
+                .isEqualByComparingTo("1.6");
     }
 
     @Test
@@ -154,8 +154,7 @@ class LiveCostsTest {
 
     @Test
     void explainsAPlateDownToThePrices() {
-        LiveCosts costs = bird()
-                .recipe("plate")
+        LiveCosts costs = bird().recipe("plate")
                 .uses("190 g", "breast")
                 .makes("1 portion", "plate")
                 .done()

@@ -38,7 +38,8 @@ class PublishedCostsTest {
                 .costs()
                 .recipe("bake")
                 .orElseThrow();
-        assertThat(cost.lines().stream().map(line -> line.cost().orElseThrow().amount().stripTrailingZeros()))
+        assertThat(cost.lines().stream()
+                        .map(line -> line.cost().orElseThrow().amount().stripTrailingZeros()))
                 .containsExactly(
                         new BigDecimal("7.16875"),
                         new BigDecimal("16.8"),
@@ -116,14 +117,16 @@ class PublishedCostsTest {
                 .costs()
                 .recipe("house-pour")
                 .orElseThrow();
-        assertThat(cost.portion().orElseThrow().amount()).isCloseTo(new BigDecimal(pour), within(new BigDecimal("5e-5")));
+        assertThat(cost.portion().orElseThrow().amount())
+                .isCloseTo(new BigDecimal(pour), within(new BigDecimal("5e-5")));
         assertThat(plate(cost).foodCostPercent()).contains(new BigDecimal(percent));
     }
 
     /** <i>MTH 81</i>, ch. 11 - secondary: what costs 1.15 and sells at 3.66 has a food cost of 31.42 %. */
     @Test
     void reckonsFoodCostOnTheNetPrice() {
-        assertThat(plate(plateCosting("1.15", "3.66", "0", "0")).foodCostPercent()).contains(new BigDecimal("31.42"));
+        assertThat(plate(plateCosting("1.15", "3.66", "0", "0")).foodCostPercent())
+                .contains(new BigDecimal("31.42"));
     }
 
     /**

@@ -19,7 +19,11 @@ final class HtmlPage {
     static String of(Paper paper) {
         HtmlPage page = new HtmlPage();
         page.out.append("<!DOCTYPE html>\n<html><head><meta charset=\"utf-8\"><title>");
-        page.out.append(escape(paper.title())).append("</title><style>").append(STYLE).append("</style></head><body>\n");
+        page.out
+                .append(escape(paper.title()))
+                .append("</title><style>")
+                .append(STYLE)
+                .append("</style></head><body>\n");
         page.element("h1", paper.title());
         page.element("p", paper.subtitle());
         paper.blocks().forEach(page::block);
@@ -46,7 +50,10 @@ final class HtmlPage {
 
     private void grid(Block.Grid grid) {
         out.append("<table><thead>");
-        row("th", grid.columns(), grid.columns().stream().map(Block.Column::heading).toList());
+        row(
+                "th",
+                grid.columns(),
+                grid.columns().stream().map(Block.Column::heading).toList());
         out.append("</thead><tbody>\n");
         grid.rows().forEach(cells -> row("td", grid.columns(), cells));
         out.append("</tbody>");
@@ -69,11 +76,20 @@ final class HtmlPage {
 
     private void element(String tag, String text) {
         if (!text.isEmpty()) {
-            out.append('<').append(tag).append('>').append(escape(text)).append("</").append(tag).append(">\n");
+            out.append('<')
+                    .append(tag)
+                    .append('>')
+                    .append(escape(text))
+                    .append("</")
+                    .append(tag)
+                    .append(">\n");
         }
     }
 
     private static String escape(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
     }
 }

@@ -30,10 +30,15 @@ public final class PaperDocuments implements Documents {
     @Override
     public void csv(Block.Grid grid, Path file) throws IOException {
         WholeFile.write(file, part -> {
-            try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(part)) {
-                csv.writeRecord(grid.columns().stream().map(Block.Column::heading).map(PaperDocuments::guarded).toList());
-                grid.rows().forEach(row -> csv.writeRecord(
-                        row.stream().map(PaperDocuments::guarded).toList()));
+            try (CsvWriter csv =
+                    CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(part)) {
+                csv.writeRecord(grid.columns().stream()
+                        .map(Block.Column::heading)
+                        .map(PaperDocuments::guarded)
+                        .toList());
+                grid.rows()
+                        .forEach(row -> csv.writeRecord(
+                                row.stream().map(PaperDocuments::guarded).toList()));
             }
         });
     }

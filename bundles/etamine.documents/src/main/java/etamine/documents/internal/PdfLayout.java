@@ -26,7 +26,8 @@ final class PdfLayout {
     void save(Path file) throws IOException {
         try (PDDocument document = new PDDocument()) {
             // A fixed identifier, so that the same paper gives the same bytes.
-            document.setDocumentId(31L * paper.title().hashCode() + paper.blocks().hashCode());
+            document.setDocumentId(
+                    31L * paper.title().hashCode() + paper.blocks().hashCode());
             document.getDocumentInformation().setTitle(paper.title());
             PDRectangle sheet = paper.size() == Paper.Size.A4 ? PDRectangle.A4 : PDRectangle.LETTER;
             PdfPages pages = new PdfPages(document, sheet, new PdfText(document));
@@ -93,7 +94,8 @@ final class PdfLayout {
 
     private void grid(PdfPages pages, Block.Grid grid) throws IOException {
         float[] widths = widths(pages, grid.columns());
-        List<String> headings = grid.columns().stream().map(Block.Column::heading).toList();
+        List<String> headings =
+                grid.columns().stream().map(Block.Column::heading).toList();
         pages.need(BODY * LEADING * 4);
         row(pages, grid.columns(), widths, headings, true);
         pages.rule(0.9f);
@@ -124,7 +126,9 @@ final class PdfLayout {
     private static float height(PdfPages pages, float[] widths, List<String> cells) throws IOException {
         int lines = 1;
         for (int i = 0; i < widths.length; i++) {
-            lines = Math.max(lines, pages.text().wrap(cells.get(i), BODY, widths[i] - CELL_GAP).size());
+            lines = Math.max(
+                    lines,
+                    pages.text().wrap(cells.get(i), BODY, widths[i] - CELL_GAP).size());
         }
         return lines * BODY * LEADING + 5;
     }
@@ -155,7 +159,8 @@ final class PdfLayout {
             throws IOException {
         if (line < lines.size()) {
             String text = lines.get(line);
-            float from = column.right() ? x + width - CELL_GAP / 2 - pages.text().width(text, BODY) : x;
+            float from =
+                    column.right() ? x + width - CELL_GAP / 2 - pages.text().width(text, BODY) : x;
             pages.show(text, from, BODY, bold);
         }
     }

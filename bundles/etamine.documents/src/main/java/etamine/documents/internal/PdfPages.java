@@ -74,8 +74,8 @@ final class PdfPages {
         int pages = document.getNumberOfPages();
         for (int i = 0; i < pages; i++) {
             PDPage page = document.getPage(i);
-            try (PDPageContentStream foot = new PDPageContentStream(
-                    document, page, PDPageContentStream.AppendMode.APPEND, true, true)) {
+            try (PDPageContentStream foot =
+                    new PDPageContentStream(document, page, PDPageContentStream.AppendMode.APPEND, true, true)) {
                 String number = (i + 1) + " / " + pages;
                 show(foot, footer, MARGIN, MARGIN, 8, false);
                 show(foot, number, MARGIN + width() - text.width(number, 8), MARGIN, 8, false);

@@ -39,8 +39,8 @@ record Batch(Recipe recipe, Ratio batches, Movers movers, KnownItems items, Stoc
         Map<String, Map<LotKey, Long>> lots = new HashMap<>();
         for (Use use : recipe.uses()) {
             Amount amount = used(use);
-            Map<LotKey, Long> left = lots.computeIfAbsent(
-                    use.item(), item -> new TreeMap<>(Netting.of(journal.amounts(item))));
+            Map<LotKey, Long> left =
+                    lots.computeIfAbsent(use.item(), item -> new TreeMap<>(Netting.of(journal.amounts(item))));
             drafts.addAll(movers.take(left, MovementKind.USED, use.item(), amount, Optional.empty(), why));
         }
         BatchCost cost = BatchCost.of(recipe, batches, drafts, items);
@@ -52,7 +52,9 @@ record Batch(Recipe recipe, Ratio batches, Movers movers, KnownItems items, Stoc
 
     private Amount used(Use use) {
         Optional<Item> item = items.find(use.item());
-        Movers.refuseIf(items.refuses(use.item()), RefusedException.Reason.UNKNOWN_ITEM,
+        Movers.refuseIf(
+                items.refuses(use.item()),
+                RefusedException.Reason.UNKNOWN_ITEM,
                 "The recipe uses “" + use.item() + "”, which is not among the items; add it or correct the recipe.");
         if (item.isEmpty()) {
             return movers.amount(use.item(), use.quantity().times(batches));

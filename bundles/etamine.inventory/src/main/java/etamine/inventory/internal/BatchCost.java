@@ -44,7 +44,8 @@ final class BatchCost {
                 left = weight.isPresent() ? left : Optional.empty();
             }
         }
-        return new BatchCost(left.map(sum -> share(recipe, batches, sum, weights)).orElse(Map.of()));
+        return new BatchCost(
+                left.map(sum -> share(recipe, batches, sum, weights)).orElse(Map.of()));
     }
 
     private static Map<Make, UnitPrice> share(Recipe recipe, Ratio batches, Ratio sum, Map<Make, Ratio> weights) {
@@ -77,18 +78,21 @@ final class BatchCost {
         Optional<Ratio> total = Optional.of(Ratio.ZERO);
         for (Draft draft : used) {
             Quantity quantity = Quantity.fromBase(draft.lot().dimension(), Math.negateExact(draft.amount()));
-            Optional<Ratio> cost = draft.lot().unitCost().flatMap(price -> items.measure(draft.item())
-                    .like(quantity, price.per().unit())
-                    .map(price::cost));
+            Optional<Ratio> cost = draft.lot()
+                    .unitCost()
+                    .flatMap(price -> items.measure(draft.item())
+                            .like(quantity, price.per().unit())
+                            .map(price::cost));
             total = total.flatMap(sum -> cost.map(sum::plus));
         }
         return total;
     }
 
     private static Optional<Ratio> credit(Make make, Ratio batches, KnownItems items) {
-        return make.credit().flatMap(price -> items.measure(make.item())
-                .like(make.quantity().times(batches), price.per().unit())
-                .map(price::cost));
+        return make.credit()
+                .flatMap(price -> items.measure(make.item())
+                        .like(make.quantity().times(batches), price.per().unit())
+                        .map(price::cost));
     }
 
     /** Whether a single thing takes all that is not credited, so that nobody needs its weight. */

@@ -35,13 +35,13 @@ record CountFile(List<CountLine> lines, List<String> faults) {
     /** Reads the bytes of a file; {@code knownItem} and {@code knownPlace} say which ids there are. */
     static CountFile read(byte[] bytes, Predicate<String> knownItem, Predicate<String> knownPlace) {
         CharBuffer text = CharBuffer.allocate(bytes.length);
-        CoderResult result =
-                StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes), text, true);
+        CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes), text, true);
         text.flip();
         if (result.isError()) {
             long line = text.chars().filter(c -> c == '\n').count() + 1;
-            return new CountFile(List.of(), List.of(
-                    "Line " + line + ": this is not UTF-8; save the file as CSV in UTF-8 and try again."));
+            return new CountFile(
+                    List.of(),
+                    List.of("Line " + line + ": this is not UTF-8; save the file as CSV in UTF-8 and try again."));
         }
         return new Reading(knownItem, knownPlace).read(text.toString());
     }
@@ -68,7 +68,8 @@ record CountFile(List<CountLine> lines, List<String> faults) {
                     .ofCsvRecord(plain)) {
                 rows.forEach(this::row);
             } catch (CsvParseException | IOException broken) {
-                faults.add("Line " + (lines.size() + 1) + ": the table cannot be read; look for an open quotation mark.");
+                faults.add(
+                        "Line " + (lines.size() + 1) + ": the table cannot be read; look for an open quotation mark.");
             }
             if (columns.isEmpty() && faults.isEmpty()) {
                 faults.add("Line 1: the file is empty; it starts with a heading row such as item;place;quantity.");
@@ -117,7 +118,9 @@ record CountFile(List<CountLine> lines, List<String> faults) {
 
         private String cell(CsvRecord row, String column) {
             int index = columns.indexOf(column);
-            return index < 0 || index >= row.getFieldCount() ? "" : row.getField(index).strip();
+            return index < 0 || index >= row.getFieldCount()
+                    ? ""
+                    : row.getField(index).strip();
         }
 
         private Optional<Quantity> quantity(String text, long at) {

@@ -50,8 +50,9 @@ final class Counting {
             Spot spot = new Spot(line.item(), movers.place(line.item(), line.place()));
             List<Counted> known = spots.computeIfAbsent(spot, key -> new ArrayList<>());
             Movers.refuseIf(
-                    known.stream().anyMatch(other -> other.useBy().equals(counted.useBy())
-                            && other.lot().equals(counted.lot())),
+                    known.stream()
+                            .anyMatch(other -> other.useBy().equals(counted.useBy())
+                                    && other.lot().equals(counted.lot())),
                     Reason.INPUT,
                     "“" + line.item() + "” is counted twice in “" + spot.place() + "”; write one line for it.");
             known.add(counted);
@@ -73,12 +74,16 @@ final class Counting {
                 .filter(line -> !line.named())
                 .mapToLong(line -> line.amount().base())
                 .sum();
-        set(spot, open, new ItemMeasure.Amount(dimension, others),
+        set(
+                spot,
+                open,
+                new ItemMeasure.Amount(dimension, others),
                 new LotKey(spot.place(), "", "", "", since, dimension));
     }
 
     private void set(Spot spot, TreeMap<LotKey, Long> lots, ItemMeasure.Amount target, LotKey fresh) {
-        long difference = target.base() - lots.values().stream().mapToLong(Long::longValue).sum();
+        long difference = target.base()
+                - lots.values().stream().mapToLong(Long::longValue).sum();
         if (difference < 0) {
             take(spot, lots, -difference);
         } else {
@@ -101,7 +106,13 @@ final class Counting {
             }
         }
         if (left > 0) {
-            draft(spot, lots.keySet().stream().filter(key -> sameLot(key, fresh)).reduce((a, b) -> b).orElse(fresh), left);
+            draft(
+                    spot,
+                    lots.keySet().stream()
+                            .filter(key -> sameLot(key, fresh))
+                            .reduce((a, b) -> b)
+                            .orElse(fresh),
+                    left);
         }
     }
 

@@ -49,8 +49,7 @@ record ItemStock(StockLevel level, String valuedBy, List<Lot> apart) {
         Quantity sum = onHand == null ? nothing(measure) : onHand;
         boolean valued = !sources.isEmpty() || counted.isEmpty();
         Optional<Money> value = valued ? Optional.of(Money.of(total, currency)) : Optional.empty();
-        return new ItemStock(
-                new StockLevel(measure.id(), sum, counted, value), words(sources, unknown), apart);
+        return new ItemStock(new StockLevel(measure.id(), sum, counted, value), words(sources, unknown), apart);
     }
 
     private static Quantity nothing(ItemMeasure measure) {

@@ -110,11 +110,13 @@ public final class JournalStockroom implements Stockroom {
     @Override
     public List<Movement> movements(String item, int atMost) {
         List<LedgerEntry> entries = journal.entries(item);
-        Set<String> standing = Standing.of(entries).stream().map(LedgerEntry::id).collect(Collectors.toSet());
+        Set<String> standing =
+                Standing.of(entries).stream().map(LedgerEntry::id).collect(Collectors.toSet());
         List<Movement> movements = new ArrayList<>();
         for (int i = entries.size() - 1; i >= 0 && movements.size() < atMost; i--) {
             LedgerEntry entry = entries.get(i);
-            movements.add(movement(entry, !standing.contains(entry.id()) && entry.reverses().isEmpty()));
+            movements.add(movement(
+                    entry, !standing.contains(entry.id()) && entry.reverses().isEmpty()));
         }
         return movements;
     }
@@ -131,7 +133,8 @@ public final class JournalStockroom implements Stockroom {
     @Override
     public List<Movement> receive(String supplier, List<Incoming> lines) {
         ObjectNode why = Json.with(Json.empty(), "supplier", supplier);
-        return come("Receive goods" + (supplier.isEmpty() ? "" : " from " + supplier), MovementKind.RECEIVED, lines, why);
+        return come(
+                "Receive goods" + (supplier.isEmpty() ? "" : " from " + supplier), MovementKind.RECEIVED, lines, why);
     }
 
     private List<Movement> come(String label, MovementKind kind, List<Incoming> lines, ObjectNode why) {
@@ -217,7 +220,8 @@ public final class JournalStockroom implements Stockroom {
 
     @Override
     public List<Movement> reverse(String movement, String reason) {
-        LedgerEntry entry = journal.ledger().entry(movement)
+        LedgerEntry entry = journal.ledger()
+                .entry(movement)
                 .orElseThrow(() -> new RefusedException(Reason.MOVEMENT, "There is no movement “" + movement + "”."));
         String item = entry.keys().get("item");
         List<LedgerEntry> standing = Standing.of(journal.entries(item));
@@ -262,11 +266,12 @@ public final class JournalStockroom implements Stockroom {
         long expected = places.revision(place.id());
         journal.book().write("Save place " + place.name(), transaction -> {
             ObjectNode after = PlaceShelf.write(place);
-            ObjectNode json = transaction.get(PlaceShelf.SHELF, place.id())
+            ObjectNode json = transaction
+                    .get(PlaceShelf.SHELF, place.id())
                     .filter(document -> !document.removed())
                     .map(document -> Json.parse(document.json()))
-                    .map(stored -> EntryMerge.apply(
-                            stored, PlaceShelf.write(PlaceShelf.read(new EntryReader(stored))), after))
+                    .map(stored ->
+                            EntryMerge.apply(stored, PlaceShelf.write(PlaceShelf.read(new EntryReader(stored))), after))
                     .orElse(after);
             return transaction.save(PlaceShelf.SHELF, place.id(), expected, json.toString());
         });

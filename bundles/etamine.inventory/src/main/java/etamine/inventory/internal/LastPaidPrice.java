@@ -38,7 +38,7 @@ public final class LastPaidPrice implements PriceSource {
     @Override
     public Optional<PriceQuote> quote(String item) {
         return prices.last(item)
-                .map(paid -> new PriceQuote(
-                        item, paid.price(), id(), "last paid on " + paid.on(), Optional.of(paid.on())));
+                .map(paid ->
+                        new PriceQuote(item, paid.price(), id(), "last paid on " + paid.on(), Optional.of(paid.on())));
     }
 }

@@ -55,9 +55,12 @@ record LedgerSections(StockJournal journal) {
                     if (found.isEmpty()) {
                         LedgerEntry entry = movement.entry(id, moment.of(all), all.find(Item.class, movement.item()));
                         Optional<LedgerEntry> there = journal.ledger().entry(id);
-                        if (there.isPresent() && !same(there.get(), entry, movement.at().isPresent())) {
-                            found.add(new Trouble("", "The movement “" + id + "” is in the book already, but not like"
-                                    + " this; give this one an id of its own, or take the other back."));
+                        if (there.isPresent()
+                                && !same(there.get(), entry, movement.at().isPresent())) {
+                            found.add(new Trouble(
+                                    "",
+                                    "The movement “" + id + "” is in the book already, but not like"
+                                            + " this; give this one an id of its own, or take the other back."));
                         }
                         fresh.set(there.isPresent() ? Optional.empty() : Optional.of(entry));
                     }
@@ -93,9 +96,15 @@ record LedgerSections(StockJournal journal) {
         }
         String content = movement.kind() + movement.node().toString();
         int number = seen.merge(content, 1, Integer::sum);
-        String id = UUID.nameUUIDFromBytes((content + number).getBytes(StandardCharsets.UTF_8)).toString();
+        String id = UUID.nameUUIDFromBytes((content + number).getBytes(StandardCharsets.UTF_8))
+                .toString();
         return new MovementReader(
-                movement.kind(), id, movement.at(), movement.item(), movement.place(), movement.quantity(),
+                movement.kind(),
+                id,
+                movement.at(),
+                movement.item(),
+                movement.place(),
+                movement.quantity(),
                 movement.node());
     }
 
@@ -105,7 +114,8 @@ record LedgerSections(StockJournal journal) {
 
     JsonNode dump(Predicate<LedgerEntry> which) {
         ArrayNode all = JsonNodeFactory.instance.arrayNode();
-        Stream<LedgerEntry> entries = journal.ledger().entries(Selection.all()).stream().filter(which);
+        Stream<LedgerEntry> entries =
+                journal.ledger().entries(Selection.all()).stream().filter(which);
         entries.map(MovementForm::json).forEach(all::add);
         return all.isEmpty() ? MissingNode.getInstance() : all;
     }

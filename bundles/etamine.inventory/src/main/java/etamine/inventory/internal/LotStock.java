@@ -119,8 +119,9 @@ public final class LotStock implements Stock {
     }
 
     private Map<String, ItemStock> value(Map<String, Map<LotKey, Long>> amounts) {
-        List<PriceSource> ranked =
-                prices.stream().sorted(Comparator.comparingInt(PriceSource::rank)).toList();
+        List<PriceSource> ranked = prices.stream()
+                .sorted(Comparator.comparingInt(PriceSource::rank))
+                .toList();
         Currency currency = kitchen.house().currency();
         Optional<Costs> made = Optional.ofNullable(costs);
         Map<String, ItemStock> stock = new TreeMap<>();

@@ -39,12 +39,13 @@ public final class MakeVerb implements Verb {
     @Override
     public Report run(VerbCall call) throws VerbException {
         if (call.arguments().size() != 2) {
-            throw VerbException.wrongCall("Write the recipe and the number of batches, such as: make celeriac-puree 2.");
+            throw VerbException.wrongCall(
+                    "Write the recipe and the number of batches, such as: make celeriac-puree 2.");
         }
         try {
-            List<Movement> movements = stockroom.make(call.arguments().get(0), Ratio.parse(call.arguments().get(1)));
-            return MovementReport.of(
-                    movements, items, MovementReport.cautions(movements, items, kitchen.today()));
+            List<Movement> movements = stockroom.make(
+                    call.arguments().get(0), Ratio.parse(call.arguments().get(1)));
+            return MovementReport.of(movements, items, MovementReport.cautions(movements, items, kitchen.today()));
         } catch (RefusedException | MeasureException refused) {
             throw VerbException.rejected(refused.getMessage());
         }

@@ -21,7 +21,8 @@ final class MovementForm {
     static ObjectNode json(LedgerEntry entry) {
         LotKey lot = LotKey.of(entry.keys());
         MovementKind kind = Draft.kind(entry.keys().get("kind"));
-        ObjectNode json = Json.empty().put("id", entry.id()).put("at", entry.at().toString());
+        ObjectNode json =
+                Json.empty().put("id", entry.id()).put("at", entry.at().toString());
         if (kind != MovementKind.OPENING) {
             json.put("kind", Draft.text(kind));
         }
@@ -60,7 +61,8 @@ final class MovementForm {
     }
 
     static void price(ObjectNode onto, UnitPrice price) {
-        onto.put("amount", price.amount().toPlainString()).put("per", price.per().toString());
+        onto.put("amount", price.amount().toPlainString())
+                .put("per", price.per().toString());
     }
 
     /** The entry as a movement, its quantity in the unit the item is counted in. */

@@ -40,8 +40,8 @@ record MovementReader(
         String place,
         Optional<Quantity> quantity,
         JsonNode node) {
-    private static final Set<String> KEYS = Set.of(
-            "id", "at", "kind", "item", "place", "lot", "quantity", "useBy", "unitCost", "since", "reverses");
+    private static final Set<String> KEYS =
+            Set.of("id", "at", "kind", "item", "place", "lot", "quantity", "useBy", "unitCost", "since", "reverses");
 
     static MovementReader read(EntryReader reader, JsonNode node, MovementKind kind) {
         if (!reader.has("quantity")) {
@@ -74,17 +74,18 @@ record MovementReader(
         List<Trouble> troubles = new ArrayList<>();
         Optional<Item> known = facts.find(Item.class, item);
         if (known.isEmpty() && facts.covers(Item.class)) {
-            troubles.add(new Trouble("/item",
-                    "There is no item “" + item + "”; add it under ingredients or correct the id."));
+            troubles.add(new Trouble(
+                    "/item", "There is no item “" + item + "”; add it under ingredients or correct the id."));
         }
         if (!place.isEmpty() && facts.find(Place.class, place).isEmpty()) {
-            troubles.add(new Trouble("/place",
-                    "There is no place “" + place + "”; add it under places or correct the id."));
+            troubles.add(
+                    new Trouble("/place", "There is no place “" + place + "”; add it under places or correct the id."));
         }
         quantity.map(new ItemMeasure(item, known)::conversion)
                 .filter(Conversion.Missing.class::isInstance)
                 .map(Conversion.Missing.class::cast)
-                .ifPresent(missing -> troubles.add(new Trouble("/quantity",
+                .ifPresent(missing -> troubles.add(new Trouble(
+                        "/quantity",
                         "This cannot be brought to what “" + item + "” is counted in. " + missing.text())));
         return troubles;
     }

@@ -73,7 +73,8 @@ final class MovementReport {
                 .filter(movement -> movement.quantity().signum() < 0
                         && movement.useBy().filter(today::isAfter).isPresent())
                 .map(movement -> "Caution: " + items.name(movement.item()) + " was taken from a lot marked "
-                        + movement.useBy().orElseThrow() + "; the date mark and local rules decide whether it may be used.")
+                        + movement.useBy().orElseThrow()
+                        + "; the date mark and local rules decide whether it may be used.")
                 .distinct()
                 .toList();
     }

@@ -35,14 +35,18 @@ public final class Movers {
 
     /** A quantity in the ledger's terms; refuses unknown items, missing equivalences and what is not more than zero. */
     ItemMeasure.Amount amount(String item, Quantity quantity) {
-        refuseIf(items.refuses(item), Reason.UNKNOWN_ITEM,
+        refuseIf(
+                items.refuses(item),
+                Reason.UNKNOWN_ITEM,
                 "There is no item “" + item + "”; look for its id in the ingredients.");
-        refuseIf(quantity.signum() < 0, Reason.INPUT, "Write a quantity of more than zero instead of " + quantity + ".");
+        refuseIf(
+                quantity.signum() < 0, Reason.INPUT, "Write a quantity of more than zero instead of " + quantity + ".");
         return items.measure(item).kept(quantity);
     }
 
     /** Drafts that take an amount out, the first lots to expire first; what is not there is taken unlotted. */
-    List<Draft> take(MovementKind kind, String item, ItemMeasure.Amount wanted, Optional<String> place, ObjectNode why) {
+    List<Draft> take(
+            MovementKind kind, String item, ItemMeasure.Amount wanted, Optional<String> place, ObjectNode why) {
         Map<LotKey, Long> lots = Netting.of(journal.amounts(item));
         return take(lots, kind, item, wanted, place, why);
     }
@@ -55,8 +59,11 @@ public final class Movers {
             ItemMeasure.Amount wanted,
             Optional<String> place,
             ObjectNode why) {
-        List<Taken> taken = Netting.take(lots, wanted.base(), lot -> lot.dimension() == wanted.dimension()
-                && place.map(lot.place()::equals).orElse(true));
+        List<Taken> taken = Netting.take(
+                lots,
+                wanted.base(),
+                lot -> lot.dimension() == wanted.dimension()
+                        && place.map(lot.place()::equals).orElse(true));
         List<Draft> drafts = new ArrayList<>();
         for (Taken part : taken) {
             lots.merge(part.lot(), -part.amount(), Math::addExact);
@@ -85,7 +92,9 @@ public final class Movers {
         if (named.isEmpty()) {
             return usualPlace(item);
         }
-        refuseIf(!places.all().containsKey(named), Reason.UNKNOWN_PLACE,
+        refuseIf(
+                !places.all().containsKey(named),
+                Reason.UNKNOWN_PLACE,
                 "There is no place “" + named + "”; add it, or name one of "
                         + String.join(", ", places.all().keySet()) + ".");
         return named;

@@ -75,10 +75,10 @@ final class MovingAverage {
         }
         Unit unit = ItemMeasure.large(dimension);
         return average.map(each -> {
-            BigDecimal rounded =
-                    each.times(unit.inBase()).toDecimal(PLACES, RoundingMode.HALF_UP).stripTrailingZeros();
-            return new UnitPrice(
-                    rounded.setScale(Math.max(FEWEST_PLACES, rounded.scale())), Quantity.of(1, unit));
+            BigDecimal rounded = each.times(unit.inBase())
+                    .toDecimal(PLACES, RoundingMode.HALF_UP)
+                    .stripTrailingZeros();
+            return new UnitPrice(rounded.setScale(Math.max(FEWEST_PLACES, rounded.scale())), Quantity.of(1, unit));
         });
     }
 }

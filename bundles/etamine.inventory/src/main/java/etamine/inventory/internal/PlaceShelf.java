@@ -60,7 +60,9 @@ public final class PlaceShelf {
 
     static Place read(EntryReader entry) {
         return new Place(
-                entry.needed("id"), entry.needed("name"), entry.wholeFrom("order", 0).orElse(UNORDERED));
+                entry.needed("id"),
+                entry.needed("name"),
+                entry.wholeFrom("order", 0).orElse(UNORDERED));
     }
 
     static ObjectNode write(Place place) {

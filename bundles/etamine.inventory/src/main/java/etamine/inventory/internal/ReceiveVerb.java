@@ -51,7 +51,9 @@ public final class ReceiveVerb implements Verb {
     }
 
     private static Map<String, Long> shortPacks(VerbCall call) throws VerbException {
-        List<String> written = Stream.concat(call.option("--short").stream(), call.arguments().stream().skip(1))
+        List<String> written = Stream.concat(
+                        call.option("--short").stream(),
+                        call.arguments().stream().skip(1))
                 .flatMap(text -> Stream.of(text.split("[,\\s]+")))
                 .filter(text -> !text.isEmpty())
                 .toList();

@@ -36,13 +36,18 @@ record Receiving(SupplierOrder order, Movers movers, KnownItems items, Optional<
 
     static SupplierOrder find(Optional<Orders> orders, String id) {
         Optional<SupplierOrder> order = orders.flatMap(known -> known.find(id));
-        Movers.refuseIf(orders.isEmpty(), Reason.ORDER,
-                "No installed module keeps orders; receive the goods without one.");
-        Movers.refuseIf(order.isEmpty(), Reason.ORDER, "There is no order “" + id + "”; list the orders for their numbers.");
+        Movers.refuseIf(
+                orders.isEmpty(), Reason.ORDER, "No installed module keeps orders; receive the goods without one.");
+        Movers.refuseIf(
+                order.isEmpty(), Reason.ORDER, "There is no order “" + id + "”; list the orders for their numbers.");
         OrderState state = order.orElseThrow().state();
-        Movers.refuseIf(state == OrderState.RECEIVED, Reason.ORDER,
+        Movers.refuseIf(
+                state == OrderState.RECEIVED,
+                Reason.ORDER,
                 "The order “" + id + "” has been received already; receive what came later without an order.");
-        Movers.refuseIf(state == OrderState.CANCELLED, Reason.ORDER,
+        Movers.refuseIf(
+                state == OrderState.CANCELLED,
+                Reason.ORDER,
                 "The order “" + id + "” was called off; receive the goods without an order.");
         return order.orElseThrow();
     }
@@ -53,8 +58,11 @@ record Receiving(SupplierOrder order, Movers movers, KnownItems items, Optional<
         List<Draft> drafts = new ArrayList<>();
         for (OrderLine line : order.lines()) {
             long missing = shortPacks.getOrDefault(line.item(), 0L);
-            Movers.refuseIf(missing < 0 || missing > line.packs(), Reason.INPUT,
-                    "Of “" + line.item() + "” " + line.packs() + " packs were ordered; say how many of them are short.");
+            Movers.refuseIf(
+                    missing < 0 || missing > line.packs(),
+                    Reason.INPUT,
+                    "Of “" + line.item() + "” " + line.packs()
+                            + " packs were ordered; say how many of them are short.");
             if (missing < line.packs()) {
                 drafts.add(draft(line, line.packs() - missing, place.orElse(""), at, today, why));
             }
@@ -64,10 +72,16 @@ record Receiving(SupplierOrder order, Movers movers, KnownItems items, Optional<
 
     private void refuseUnknown(Map<String, Long> shortPacks) {
         for (String item : shortPacks.keySet()) {
-            long lines = order.lines().stream().filter(line -> line.item().equals(item)).count();
-            Movers.refuseIf(lines == 0, Reason.INPUT,
+            long lines = order.lines().stream()
+                    .filter(line -> line.item().equals(item))
+                    .count();
+            Movers.refuseIf(
+                    lines == 0,
+                    Reason.INPUT,
                     "“" + item + "” is not on the order “" + order.id() + "”; look at its lines.");
-            Movers.refuseIf(lines > 1, Reason.INPUT,
+            Movers.refuseIf(
+                    lines > 1,
+                    Reason.INPUT,
                     "“" + item + "” stands on several lines of the order; receive them without the order.");
         }
     }

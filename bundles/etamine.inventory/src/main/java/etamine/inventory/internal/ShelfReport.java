@@ -68,7 +68,8 @@ public final class ShelfReport {
         Map<String, ItemStock> there = stock.in(place);
         return lines(day, stock.now()).stream()
                 .filter(line -> there.containsKey(line.item()))
-                .map(line -> here(line, Optional.ofNullable(there.get(line.item())).orElseThrow()))
+                .map(line ->
+                        here(line, Optional.ofNullable(there.get(line.item())).orElseThrow()))
                 .toList();
     }
 
@@ -93,8 +94,8 @@ public final class ShelfReport {
         TreeSet<String> ids = new TreeSet<>(levels.keySet());
         ids.addAll(wanted.keySet());
         Map<String, List<Quantity>> dueOf = new HashMap<>();
-        coming.forEach(order -> dueOf.computeIfAbsent(order.item(), item -> new ArrayList<>())
-                .add(order.quantity()));
+        coming.forEach(order ->
+                dueOf.computeIfAbsent(order.item(), item -> new ArrayList<>()).add(order.quantity()));
         ids.addAll(dueOf.keySet());
         List<StockLine> lines = new ArrayList<>();
         for (String id : ids) {
@@ -109,14 +110,15 @@ public final class ShelfReport {
         ItemMeasure measure = items.measure(id);
         Quantity onHand = known.map(ItemStock::level)
                 .map(StockLevel::onHand)
-                .orElseGet(() -> Quantity.zero(measure.countIn(
-                        par.or(() -> due.stream().findFirst()).orElse(Quantity.zero(Unit.EA)))));
+                .orElseGet(() -> Quantity.zero(
+                        measure.countIn(par.or(() -> due.stream().findFirst()).orElse(Quantity.zero(Unit.EA)))));
         Unit unit = onHand.unit();
         Quantity onOrder = due.stream()
                 .flatMap(quantity -> measure.like(quantity, unit).stream())
                 .reduce(Quantity.zero(unit), Quantity::plus);
         Optional<Quantity> level = par.flatMap(quantity -> measure.like(quantity, unit));
-        Optional<Quantity> shortBy = level.map(quantity -> quantity.minus(onHand).minus(onOrder))
+        Optional<Quantity> shortBy = level.map(
+                        quantity -> quantity.minus(onHand).minus(onOrder))
                 .map(quantity -> quantity.signum() < 0 ? Quantity.zero(unit) : quantity);
         List<Lot> lots = known.map(ItemStock::level).map(StockLevel::lots).orElse(List.of());
         return new StockLine(
@@ -138,10 +140,13 @@ public final class ShelfReport {
         List<Explanation> parts = new ArrayList<>();
         known.ifPresent(stocked -> {
             stocked.level().lots().forEach(lot -> parts.add(lot(lot)));
-            stocked.apart().forEach(lot -> parts.add(Explanation.leaf(
-                    "Not counted in", lot.quantity().toString(), "a measure of the item is missing")));
-            stocked.level().value().ifPresent(value -> parts.add(Explanation.leaf(
-                    "Worth", value.rounded() + " " + value.currency(), stocked.valuedBy())));
+            stocked.apart()
+                    .forEach(lot -> parts.add(Explanation.leaf(
+                            "Not counted in", lot.quantity().toString(), "a measure of the item is missing")));
+            stocked.level()
+                    .value()
+                    .ifPresent(value -> parts.add(
+                            Explanation.leaf("Worth", value.rounded() + " " + value.currency(), stocked.valuedBy())));
         });
         String level = known.map(stocked -> stocked.level().onHand().toString()).orElse("nothing ever entered");
         return Explanation.of(items.name(item) + " on hand", level, parts).about(new Subject("item", item));

@@ -28,8 +28,11 @@ public final class StockCheck implements BookCheck {
     @Override
     public List<Problem> check() {
         List<Problem> problems = new ArrayList<>();
-        places.unreadable().forEach((id, reason) -> problems.add(Problem.error(
-                "unreadable", PlaceShelf.SHELF + "/" + id, "This place cannot be read (" + reason + "); write it again.")));
+        places.unreadable()
+                .forEach((id, reason) -> problems.add(Problem.error(
+                        "unreadable",
+                        PlaceShelf.SHELF + "/" + id,
+                        "This place cannot be read (" + reason + "); write it again.")));
         TreeSet<String> unknownPlaces = new TreeSet<>();
         stock.now().forEach((item, known) -> {
             check(item, known, problems);
@@ -39,7 +42,8 @@ public final class StockCheck implements BookCheck {
                     .forEach(unknownPlaces::add);
         });
         unknownPlaces.forEach(place -> problems.add(Problem.warning(
-                "unknown-place", PlaceShelf.SHELF + "/" + place,
+                "unknown-place",
+                PlaceShelf.SHELF + "/" + place,
                 "Stock lies in “" + place + "”, which is not among the places; add it or count the stock elsewhere.")));
         return problems;
     }
@@ -48,15 +52,22 @@ public final class StockCheck implements BookCheck {
         String where = StockJournal.LEDGER + "/" + item;
         boolean anything = !known.level().lots().isEmpty() || !known.apart().isEmpty();
         if (items.refuses(item) && anything) {
-            problems.add(Problem.error("unknown-item", where,
+            problems.add(Problem.error(
+                    "unknown-item",
+                    where,
                     "There is stock of “" + item + "”, which is not among the items; add it or write the stock off."));
         }
         if (known.level().onHand().signum() < 0) {
-            problems.add(Problem.warning("negative-stock", where,
-                    "More of " + items.name(item) + " went out than ever came in; count it."));
+            problems.add(Problem.warning(
+                    "negative-stock", where, "More of " + items.name(item) + " went out than ever came in; count it."));
         }
-        known.apart().forEach(lot -> problems.add(Problem.error("missing-equivalence", where,
-                lot.quantity() + " of " + items.name(item)
-                        + " cannot be brought to what it is counted in and is left out; add the measure that is missing.")));
+        known.apart()
+                .forEach(
+                        lot -> problems.add(
+                                Problem.error(
+                                        "missing-equivalence",
+                                        where,
+                                        lot.quantity() + " of " + items.name(item)
+                                                + " cannot be brought to what it is counted in and is left out; add the measure that is missing.")));
     }
 }

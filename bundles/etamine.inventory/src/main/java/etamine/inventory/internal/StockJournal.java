@@ -115,9 +115,9 @@ public final class StockJournal {
         Map<String, Map<LotKey, Long>> read = new HashMap<>();
         ledger().sums(selection, List.of("item", "kind"))
                 .forEach(sum -> read.put(sum.keys().get("item"), new TreeMap<>()));
-        ledger().sums(selection, BY_LOT).forEach(sum -> read.computeIfAbsent(
-                        sum.keys().get("item"), key -> new TreeMap<>())
-                .put(LotKey.of(sum.keys()), sum.measures().get(AMOUNT)));
+        ledger().sums(selection, BY_LOT)
+                .forEach(sum -> read.computeIfAbsent(sum.keys().get("item"), key -> new TreeMap<>())
+                        .put(LotKey.of(sum.keys()), sum.measures().get(AMOUNT)));
         return read;
     }
 

@@ -61,7 +61,10 @@ public final class StockVerb implements Verb {
                     line.onHand().toString(),
                     line.onOrder().isZero() ? "" : line.onOrder().toString(),
                     line.par().map(Quantity::toString).orElse(""),
-                    line.shortBy().filter(missing -> !missing.isZero()).map(Quantity::toString).orElse(""),
+                    line.shortBy()
+                            .filter(missing -> !missing.isZero())
+                            .map(Quantity::toString)
+                            .orElse(""),
                     line.value().map(value -> value.rounded().toString()).orElse("?"),
                     line.nextUseBy().map(LocalDate::toString).orElse(""),
                     line.valuedBy());
@@ -83,7 +86,11 @@ public final class StockVerb implements Verb {
     private static Instant instant(String text, ZoneId zone) throws VerbException {
         try {
             if (text.length() == "2026-11-20".length()) {
-                return LocalDate.parse(text).plusDays(1).atStartOfDay(zone).toInstant().minusMillis(1);
+                return LocalDate.parse(text)
+                        .plusDays(1)
+                        .atStartOfDay(zone)
+                        .toInstant()
+                        .minusMillis(1);
             }
             return text.endsWith("Z")
                     ? Instant.parse(text)

@@ -53,7 +53,8 @@ public final class StockWatch implements CallSource, DayMarkSource {
         List<Call> calls = new ArrayList<>();
         lines.forEach(line -> line.lots().forEach(lot -> expiry(lot, today).ifPresent(calls::add)));
         List<StockLine> under = lines.stream()
-                .filter(line -> line.shortBy().filter(missing -> !missing.isZero()).isPresent())
+                .filter(line ->
+                        line.shortBy().filter(missing -> !missing.isZero()).isPresent())
                 .sorted(Comparator.comparing(line -> line.percentOfPar().orElse(0)))
                 .toList();
         under.stream().limit(MOST_SHORT_CALLS).map(this::under).forEach(calls::add);
@@ -78,7 +79,8 @@ public final class StockWatch implements CallSource, DayMarkSource {
     }
 
     private Optional<Call> expiry(Lot lot, LocalDate today) {
-        if (lot.quantity().signum() <= 0 || lot.useBy().filter(day -> !day.isAfter(today)).isEmpty()) {
+        if (lot.quantity().signum() <= 0
+                || lot.useBy().filter(day -> !day.isAfter(today)).isEmpty()) {
             return Optional.empty();
         }
         LocalDate day = lot.useBy().orElseThrow();
@@ -102,11 +104,12 @@ public final class StockWatch implements CallSource, DayMarkSource {
                     .filter(lot -> lot.quantity().signum() > 0)
                     .flatMap(lot -> lot.useBy().stream())
                     .filter(day -> !day.isBefore(from) && !day.isAfter(to))
-                    .forEach(day -> days.computeIfAbsent(day, key -> new TreeSet<>()).add(line.item()));
+                    .forEach(day ->
+                            days.computeIfAbsent(day, key -> new TreeSet<>()).add(line.item()));
         }
         List<DayMark> marks = new ArrayList<>();
-        days.forEach((day, ids) -> ids.forEach(id -> marks.add(new DayMark(
-                day, DayMark.Kind.EXPIRY, items.name(id) + ", last day", new Subject("stock", id)))));
+        days.forEach((day, ids) -> ids.forEach(id -> marks.add(
+                new DayMark(day, DayMark.Kind.EXPIRY, items.name(id) + ", last day", new Subject("stock", id)))));
         return marks;
     }
 

@@ -38,7 +38,8 @@ record Valuer(ItemMeasure measure, List<PriceSource> sources, Optional<Costs> co
     private Optional<Worth> made(Quantity quantity) {
         return costs.flatMap(known -> known.item(measure.id()))
                 .flatMap(cost -> at(quantity, cost.price())
-                        .map(amount -> new Worth(amount, cost.complete() ? cost.source() : "at least " + cost.source())));
+                        .map(amount ->
+                                new Worth(amount, cost.complete() ? cost.source() : "at least " + cost.source())));
     }
 
     private Optional<Worth> quoted(Quantity quantity) {

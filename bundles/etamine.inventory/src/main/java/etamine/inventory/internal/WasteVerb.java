@@ -41,7 +41,8 @@ public final class WasteVerb implements Verb {
         if (call.arguments().size() < 2) {
             throw VerbException.wrongCall("Write the item and the quantity, such as: waste cream \"0.5 l\".");
         }
-        String quantity = String.join(" ", call.arguments().subList(1, call.arguments().size()));
+        String quantity =
+                String.join(" ", call.arguments().subList(1, call.arguments().size()));
         try {
             Outgoing waste = new Outgoing(
                     call.arguments().get(0),

@@ -18,8 +18,12 @@ class CountingTest {
     private final Shelf shelf = Shelf.withPlaces();
 
     private static CountLine line(String item, String place, String quantity, String useBy) {
-        return new CountLine(item, place, Quantity.parse(quantity),
-                useBy.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(useBy)), "");
+        return new CountLine(
+                item,
+                place,
+                Quantity.parse(quantity),
+                useBy.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(useBy)),
+                "");
     }
 
     private List<Movement> count(CountLine... lines) {
@@ -81,10 +85,12 @@ class CountingTest {
 
     @Test
     void readsSemicolonsCommasAndTabsWithMarksOnTop() {
-        assertThat(file("\uFEFFitem;place;quantity;useBy;lot\ncream;walk-in;1,5 l;2026-12-01;A7\n").lines())
-                .containsExactly(new CountLine("cream", "walk-in", Quantity.parse("1.5 l"),
-                        Optional.of(LocalDate.of(2026, 12, 1)), "A7"));
-        assertThat(file("Quantity,Place,Item\n\"1,5 l\",walk-in,cream\n").lines()).hasSize(1);
+        assertThat(file("\uFEFFitem;place;quantity;useBy;lot\ncream;walk-in;1,5 l;2026-12-01;A7\n")
+                        .lines())
+                .containsExactly(new CountLine(
+                        "cream", "walk-in", Quantity.parse("1.5 l"), Optional.of(LocalDate.of(2026, 12, 1)), "A7"));
+        assertThat(file("Quantity,Place,Item\n\"1,5 l\",walk-in,cream\n").lines())
+                .hasSize(1);
         assertThat(file("item\tplace\tquantity\ncream\twalk-in\t0 l\n").lines()).hasSize(1);
     }
 
@@ -92,13 +98,15 @@ class CountingTest {
     void namesTheLineOfEveryFault() {
         CountFile count = file("item,place,quantity,useBy\ncream,walk-in,1 l,\nmoonmilk,attic,1 l,\n"
                 + "cream,walk-in,lots,\n\ncream,walk-in,1 l,tomorrow\ncream,walk-in,1,5 l,,\n");
-        assertThat(count.faults()).extracting(fault -> fault.substring(0, 7))
+        assertThat(count.faults())
+                .extracting(fault -> fault.substring(0, 7))
                 .containsExactly("Line 3:", "Line 3:", "Line 4:", "Line 6:", "Line 7:", "Line 7:", "Line 7:");
     }
 
     @Test
     void refusesOtherEncodingsAtTheirLine() {
-        byte[] latin = "item;place;quantity\ncream;walk-in;1 l\ncrème;walk-in;1 l\n".getBytes(StandardCharsets.ISO_8859_1);
+        byte[] latin =
+                "item;place;quantity\ncream;walk-in;1 l\ncrème;walk-in;1 l\n".getBytes(StandardCharsets.ISO_8859_1);
         CountFile count = CountFile.read(latin, id -> true, id -> true);
         assertThat(count.faults()).singleElement().asString().startsWith("Line 3: this is not UTF-8");
         assertThat(count.lines()).isEmpty();
@@ -107,6 +115,9 @@ class CountingTest {
     @Test
     void refusesFilesWithoutHeadings() {
         assertThat(file("").faults()).singleElement().asString().startsWith("Line 1:");
-        assertThat(file("cream;walk-in;1 l\n").faults()).singleElement().asString().contains("heading row");
+        assertThat(file("cream;walk-in;1 l\n").faults())
+                .singleElement()
+                .asString()
+                .contains("heading row");
     }
 }

@@ -34,10 +34,13 @@ class MakingTest {
     @BeforeEach
     void givePuree() {
         shelf.given.with(CELERIAC).with("puree", Unit.G).with("peel", Unit.G);
-        Recipe puree = recipe("puree",
-                List.of(new Use("celeriac", Quantity.parse("2 cup"), Optional.of("peeled"), Basis.EP),
+        Recipe puree = recipe(
+                "puree",
+                List.of(
+                        new Use("celeriac", Quantity.parse("2 cup"), Optional.of("peeled"), Basis.EP),
                         new Use("cream", Quantity.parse("100 ml"), Optional.empty(), Basis.AP)),
-                List.of(new Make("puree", Quantity.parse("380 g"), Optional.empty()),
+                List.of(
+                        new Make("puree", Quantity.parse("380 g"), Optional.empty()),
                         new Make("peel", Quantity.parse("100 g"), Optional.of(UnitPrice.of("1.00", "1 kg")))));
         shelf.room.recipes = new OneRecipe(puree);
         shelf.receive("celeriac", "1 kg", "", "2.00", "1 kg");
@@ -45,15 +48,26 @@ class MakingTest {
     }
 
     private static Recipe recipe(String id, List<Use> uses, List<Make> makes) {
-        return new Recipe(id, "Celeriac purée", Kind.COMPONENT, uses, makes, Optional.empty(),
-                Optional.of(Period.ofDays(3)), 0, List.of(), Optional.empty(), "");
+        return new Recipe(
+                id,
+                "Celeriac purée",
+                Kind.COMPONENT,
+                uses,
+                makes,
+                Optional.empty(),
+                Optional.of(Period.ofDays(3)),
+                0,
+                List.of(),
+                Optional.empty(),
+                "");
     }
 
     @Test
     void takesWhatIsUsedAsPurchasedAndAddsWhatIsMade() {
         List<Movement> moved = shelf.room.make("puree", Ratio.parse("2"));
         // 2 batches x 2 cup x 150 g / 0.75 = 800 g of celeriac as purchased
-        assertThat(moved).extracting(m -> m.kind() + " " + m.item() + " " + m.quantity())
+        assertThat(moved)
+                .extracting(m -> m.kind() + " " + m.item() + " " + m.quantity())
                 .containsExactly("USED celeriac -0.8 kg", "USED cream -0.2 l", "MADE puree 760 g", "MADE peel 200 g");
         assertThat(moved.get(2).useBy()).contains(shelf.kitchen.today().plusDays(3));
         assertThat(moved.get(3).useBy()).isEmpty();
@@ -76,7 +90,8 @@ class MakingTest {
     void saysWhichMeasureIsMissingAndMovesNothing() {
         shelf.given.with("celeriac", Unit.KG);
         assertThatThrownBy(() -> shelf.room.make("puree", Ratio.ONE))
-                .isInstanceOfSatisfying(RefusedException.class,
+                .isInstanceOfSatisfying(
+                        RefusedException.class,
                         refused -> assertThat(refused.reason()).isEqualTo(RefusedException.Reason.MISSING_EQUIVALENCE));
         assertThat(shelf.line("cream").onHand()).isEqualTo(Quantity.parse("1 l"));
     }
@@ -94,7 +109,9 @@ class MakingTest {
         shelf.day("2026-12-02");
         List<Movement> moved = shelf.room.make("puree", Ratio.ONE);
         assertThat(MovementReport.cautions(moved, shelf.items, shelf.kitchen.today()))
-                .singleElement().asString().contains("Cream", "2026-11-30", "local rules decide");
+                .singleElement()
+                .asString()
+                .contains("Cream", "2026-11-30", "local rules decide");
     }
 
     /** A book with a single recipe. */

@@ -33,14 +33,22 @@ class ReceivingTest {
     @BeforeEach
     void giveOrders() {
         shelf.given.with(GivenItems.keeping(shelf.given.find("cream").orElseThrow(), 9));
-        shelf.room.orders = new SetOrders(List.of(order("7", OrderState.SENT), order("6", OrderState.RECEIVED)), List.of());
+        shelf.room.orders =
+                new SetOrders(List.of(order("7", OrderState.SENT), order("6", OrderState.RECEIVED)), List.of());
     }
 
     private static SupplierOrder order(String id, OrderState state) {
-        List<OrderLine> lines = List.of(
-                line("cream", "D-104", 2, "6 x 1 l", "24.60"), line("celeriac", "V-3", 1, "10 kg", "21.00"));
-        return new SupplierOrder(id, "dairy", LocalDate.of(2026, 11, 24), Optional.empty(), state, lines,
-                Money.of("70.20", EURO), Money.zero(EURO));
+        List<OrderLine> lines =
+                List.of(line("cream", "D-104", 2, "6 x 1 l", "24.60"), line("celeriac", "V-3", 1, "10 kg", "21.00"));
+        return new SupplierOrder(
+                id,
+                "dairy",
+                LocalDate.of(2026, 11, 24),
+                Optional.empty(),
+                state,
+                lines,
+                Money.of("70.20", EURO),
+                Money.zero(EURO));
     }
 
     private static OrderLine line(String item, String code, long packs, String pack, String price) {
@@ -55,7 +63,9 @@ class ReceivingTest {
     @Test
     void takesTheOrderInWholeWithItsPricesAndDays() {
         List<Movement> moved = shelf.room.receiveOrder("7", Map.of(), Optional.empty());
-        assertThat(moved).extracting(m -> m.item() + " " + m.quantity()).containsExactly("cream 12 l", "celeriac 10 kg");
+        assertThat(moved)
+                .extracting(m -> m.item() + " " + m.quantity())
+                .containsExactly("cream 12 l", "celeriac 10 kg");
         assertThat(moved.get(0).unitCost()).contains(UnitPrice.of("24.60", "6 l"));
         assertThat(moved.get(0).useBy()).contains(LocalDate.of(2026, 12, 3));
         assertThat(shelf.line("cream").value().orElseThrow()).hasToString("49.20");
@@ -82,17 +92,21 @@ class ReceivingTest {
     @Test
     void refusesMoreShortPacksThanOrderedAndItemsNotOnTheOrder() {
         assertThatThrownBy(() -> shelf.room.receiveOrder("7", Map.of("cream", 3L), Optional.empty()))
-                .isInstanceOf(RefusedException.class).hasMessageContaining("2 packs were ordered");
+                .isInstanceOf(RefusedException.class)
+                .hasMessageContaining("2 packs were ordered");
         assertThatThrownBy(() -> shelf.room.receiveOrder("7", Map.of("jacket", 1L), Optional.empty()))
-                .isInstanceOf(RefusedException.class).hasMessageContaining("not on the order");
+                .isInstanceOf(RefusedException.class)
+                .hasMessageContaining("not on the order");
     }
 
     @Test
     void refusesAnOrderThatHasComeOrIsNotThere() {
         assertThatThrownBy(() -> shelf.room.receiveOrder("6", Map.of(), Optional.empty()))
-                .isInstanceOf(RefusedException.class).hasMessageContaining("received already");
+                .isInstanceOf(RefusedException.class)
+                .hasMessageContaining("received already");
         assertThatThrownBy(() -> new ReceiveVerb(shelf.room, shelf.items).run(call(Map.of(), "99")))
-                .isInstanceOfSatisfying(VerbException.class,
+                .isInstanceOfSatisfying(
+                        VerbException.class,
                         refused -> assertThat(refused.outcome()).isEqualTo(Outcome.REJECTED));
     }
 
@@ -100,6 +114,7 @@ class ReceivingTest {
     void saysSoWithoutOrders() {
         shelf.room.orders = null;
         assertThatThrownBy(() -> shelf.room.receiveOrder("7", Map.of(), Optional.empty()))
-                .isInstanceOf(RefusedException.class).hasMessageContaining("without one");
+                .isInstanceOf(RefusedException.class)
+                .hasMessageContaining("without one");
     }
 }

@@ -34,8 +34,8 @@ import java.util.Optional;
 
 /** The module's parts over a volatile book, put together as the registry would. */
 final class Shelf {
-    private static final House HOUSE = new House(
-            "The Test House", Currency.getInstance("EUR"), ZoneId.of("Europe/Dublin"), MeasureStyle.METRIC);
+    private static final House HOUSE =
+            new House("The Test House", Currency.getInstance("EUR"), ZoneId.of("Europe/Dublin"), MeasureStyle.METRIC);
 
     final SetClock clock = SetClock.at("2026-11-24T09:00:00Z");
     final SetKitchen kitchen = new SetKitchen(HOUSE, clock);
@@ -100,7 +100,8 @@ final class Shelf {
 
     String lots(String item) {
         return line(item).lots().stream()
-                .map(lot -> lot.place() + " " + lot.quantity() + lot.useBy().map(day -> " " + day).orElse(""))
+                .map(lot -> lot.place() + " " + lot.quantity()
+                        + lot.useBy().map(day -> " " + day).orElse(""))
                 .toList()
                 .toString();
     }
@@ -117,8 +118,8 @@ final class Shelf {
         read.forEach((section, entries) -> entries.forEach(entry -> {
             List<ExchangeEntry.Trouble> found = new ArrayList<>(entry.troubles());
             found.addAll(entry.check(facts));
-            found.forEach(trouble -> troubles.add(
-                    section.name() + entry.pointer() + trouble.pointer() + ": " + trouble.problem()));
+            found.forEach(trouble ->
+                    troubles.add(section.name() + entry.pointer() + trouble.pointer() + ": " + trouble.problem()));
         }));
         if (troubles.isEmpty()) {
             book.write("Load", transaction -> {

@@ -19,8 +19,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 class StockExchangeTest {
-    private static final String FILE =
-            """
+    private static final String FILE = """
             {"places": [{"id": "walk-in", "name": "Walk-in", "order": 1, "x-code": "W"}],
              "stock": [{"item": "cream", "place": "walk-in", "quantity": "4.5 l", "useBy": "2026-12-01",
                         "unitCost": {"amount": "4.10", "per": "1 l"}, "x-seal": "blue"}],
@@ -59,16 +58,22 @@ class StockExchangeTest {
     }
 
     private static void busy(Shelf shelf) {
-        shelf.room.receive("dairy", List.of(new Incoming("cream", "", Quantity.parse("1/3 l"),
-                Optional.of(LocalDate.of(2026, 12, 9)), Optional.of(UnitPrice.of("24.60", "6 l")), "A7")));
+        shelf.room.receive(
+                "dairy",
+                List.of(new Incoming(
+                        "cream",
+                        "",
+                        Quantity.parse("1/3 l"),
+                        Optional.of(LocalDate.of(2026, 12, 9)),
+                        Optional.of(UnitPrice.of("24.60", "6 l")),
+                        "A7")));
         shelf.take(MovementKind.USED, "cream", "4.2 l");
         shelf.receive("jacket", "2.5 ea", "", "", "");
         String id = shelf.room.movements("jacket", 1).get(0).id();
         shelf.room.reverse(id, "typed twice");
         shelf.receive("celeriac", "1 ea", "", "", "");
         shelf.book.history().undo();
-        shelf.room.count(List.of(new CountLine(
-                "cream", "walk-in", Quantity.parse("1 l"), Optional.empty(), "")));
+        shelf.room.count(List.of(new CountLine("cream", "walk-in", Quantity.parse("1 l"), Optional.empty(), "")));
         shelf.room.savePlace(new Place("dry", "Dry store", 2));
         shelf.room.move("cream", Quantity.parse("0.25 l").times(Ratio.ONE), "walk-in", "dry");
     }
@@ -85,7 +90,9 @@ class StockExchangeTest {
     void refusesAnotherMovementUnderTheSameId() {
         shelf.load(FILE);
         assertThat(shelf.load(FILE.replace("\"0.5 l\"", "\"0.6 l\"")))
-                .singleElement().asString().startsWith("movements/0: The movement “w1” is in the book already");
+                .singleElement()
+                .asString()
+                .startsWith("movements/0: The movement “w1” is in the book already");
     }
 
     @Test
@@ -104,8 +111,13 @@ class StockExchangeTest {
                 {"stock": [{"item": "moonmilk", "place": "attic", "quantity": "1 l"}, {"item": "cream", "quantity": "2 ea"}],
                  "movements": [{"at": "yesterday", "kind": "lost", "item": "cream", "quantity": "one"}]}"""))
                 .extracting(trouble -> trouble.substring(0, trouble.indexOf(':')))
-                .containsExactlyInAnyOrder("stock/0/item", "stock/0/place", "stock/1/quantity",
-                        "movements/0/at", "movements/0/kind", "movements/0/quantity");
+                .containsExactlyInAnyOrder(
+                        "stock/0/item",
+                        "stock/0/place",
+                        "stock/1/quantity",
+                        "movements/0/at",
+                        "movements/0/kind",
+                        "movements/0/quantity");
         assertThat(shelf.journal.amounts()).isEmpty();
     }
 }

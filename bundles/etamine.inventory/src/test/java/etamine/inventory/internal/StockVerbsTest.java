@@ -50,9 +50,11 @@ class StockVerbsTest {
         StockVerb stock = new StockVerb(shelf.room, shelf.kitchen);
         assertThat(run(stock, Map.of("--at", "2026-11-23")).get("items")).isEmpty();
         assertThat(run(stock, Map.of("--at", "2026-11-24")).get("items")).hasSize(1);
-        assertThat(run(stock, Map.of("--at", "2026-11-24T08:59:59Z")).get("items")).isEmpty();
+        assertThat(run(stock, Map.of("--at", "2026-11-24T08:59:59Z")).get("items"))
+                .isEmpty();
         assertThatThrownBy(() -> run(stock, Map.of("--at", "noon")))
-                .isInstanceOfSatisfying(VerbException.class,
+                .isInstanceOfSatisfying(
+                        VerbException.class,
                         wrong -> assertThat(wrong.outcome()).isEqualTo(Outcome.WRONG_CALL));
     }
 
@@ -81,8 +83,10 @@ class StockVerbsTest {
     @Test
     void writesOffWasteWithItsReason() throws VerbException {
         shelf.receive("cream", "2 l", "", "", "");
-        JsonNode movement = run(new WasteVerb(shelf.room, shelf.items), Map.of("--reason", "split"), "cream", "500", "ml")
-                .get("movements").get(0);
+        JsonNode movement = run(
+                        new WasteVerb(shelf.room, shelf.items), Map.of("--reason", "split"), "cream", "500", "ml")
+                .get("movements")
+                .get(0);
         assertThat(movement.get("kind").asText()).isEqualTo("wasted");
         assertThat(movement.get("quantity").asText()).isEqualTo("0.5 l");
         assertThat(movement.get("reason").asText()).isEqualTo("split");

@@ -41,7 +41,8 @@ class StockroomTest {
         shelf.receive("cream", "1 l", "2026-12-02", "", "");
         List<Movement> moved = shelf.room.take(
                 MovementKind.WASTED, new Outgoing("cream", Quantity.parse("1.5 l"), Optional.empty(), "split"));
-        assertThat(moved).extracting(m -> m.quantity() + " " + m.useBy().orElseThrow() + " " + m.note())
+        assertThat(moved)
+                .extracting(m -> m.quantity() + " " + m.useBy().orElseThrow() + " " + m.note())
                 .containsExactly("-1 l 2026-12-01 split", "-0.5 l 2026-12-02 split");
     }
 
@@ -74,10 +75,12 @@ class StockroomTest {
     @Test
     void refusesUnknownItemsAndPlaces() {
         assertThatThrownBy(() -> shelf.receive("moonmilk", "1 l", "", "", ""))
-                .isInstanceOfSatisfying(RefusedException.class,
+                .isInstanceOfSatisfying(
+                        RefusedException.class,
                         refused -> assertThat(refused.reason()).isEqualTo(Reason.UNKNOWN_ITEM));
         assertThatThrownBy(() -> shelf.room.open(List.of(Incoming.of("cream", "attic", Quantity.parse("1 l")))))
-                .isInstanceOfSatisfying(RefusedException.class,
+                .isInstanceOfSatisfying(
+                        RefusedException.class,
                         refused -> assertThat(refused.reason()).isEqualTo(Reason.UNKNOWN_PLACE));
     }
 
@@ -134,11 +137,14 @@ class StockroomTest {
 
     @Test
     void undoesAReceiptAsAWholeAndDoesItAgain() {
-        shelf.room.receive("dairy", List.of(
-                Incoming.of("cream", "walk-in", Quantity.parse("2 l")),
-                Incoming.of("celeriac", "dry", Quantity.parse("1 kg"))));
+        shelf.room.receive(
+                "dairy",
+                List.of(
+                        Incoming.of("cream", "walk-in", Quantity.parse("2 l")),
+                        Incoming.of("celeriac", "dry", Quantity.parse("1 kg"))));
         shelf.book.history().undo();
-        assertThat(shelf.room.lines(shelf.kitchen.today())).allMatch(line -> line.onHand().isZero());
+        assertThat(shelf.room.lines(shelf.kitchen.today()))
+                .allMatch(line -> line.onHand().isZero());
         shelf.book.history().redo();
         assertThat(shelf.line("cream").onHand()).isEqualTo(Quantity.parse("2 l"));
         assertThat(Standing.of(shelf.journal.entries("cream"))).hasSize(1);
@@ -148,18 +154,25 @@ class StockroomTest {
     void takesAMovementBackOnlyOnce() {
         shelf.receive("cream", "2 l", "", "", "");
         String id = shelf.room.movements("cream", 1).get(0).id();
-        assertThat(shelf.room.reverse(id, "typed twice")).singleElement()
+        assertThat(shelf.room.reverse(id, "typed twice"))
+                .singleElement()
                 .satisfies(reversal -> assertThat(reversal.quantity()).isEqualTo(Quantity.parse("-2 l")));
         assertThatThrownBy(() -> shelf.room.reverse(id, "again"))
-                .isInstanceOfSatisfying(RefusedException.class,
+                .isInstanceOfSatisfying(
+                        RefusedException.class,
                         refused -> assertThat(refused.reason()).isEqualTo(Reason.MOVEMENT));
     }
 
     @Test
     void isShortOfParByWhatIsNeitherThereNorOnItsWay() {
-        shelf.report.pars = () -> Map.of("cream", new Par(
-                "cream", Quantity.parse("8 l"), Map.of(DayOfWeek.FRIDAY, Quantity.parse("12000 ml")),
-                Optional.empty(), Optional.empty()));
+        shelf.report.pars = () -> Map.of(
+                "cream",
+                new Par(
+                        "cream",
+                        Quantity.parse("8 l"),
+                        Map.of(DayOfWeek.FRIDAY, Quantity.parse("12000 ml")),
+                        Optional.empty(),
+                        Optional.empty()));
         shelf.report.orders = SetOrders.coming("cream", "6 l");
         shelf.receive("cream", "1.5 l", "", "", "");
         StockLine tuesday = shelf.line("cream");
@@ -200,13 +213,14 @@ class StockroomTest {
 
     @Test
     void callsWhatIsUnderParAndWhatIsAtItsMarkedDay() {
-        shelf.report.pars = () -> Map.of("celeriac", new Par(
-                "celeriac", Quantity.parse("3 kg"), Map.of(), Optional.empty(), Optional.empty()));
+        shelf.report.pars = () -> Map.of(
+                "celeriac", new Par("celeriac", Quantity.parse("3 kg"), Map.of(), Optional.empty(), Optional.empty()));
         shelf.receive("cream", "1 l", "2026-11-23", "", "");
         shelf.receive("cream", "1 l", "2026-11-24", "", "");
         shelf.receive("cream", "1 l", "2026-11-25", "", "");
         StockWatch watch = new StockWatch(shelf.report, shelf.items, shelf.places, shelf.kitchen);
-        assertThat(watch.calls(shelf.clock.instant())).extracting(call -> call.urgency() + " " + call.id())
+        assertThat(watch.calls(shelf.clock.instant()))
+                .extracting(call -> call.urgency() + " " + call.id())
                 .containsExactly(
                         "NOW use-by/cream/walk-in/2026-11-23",
                         "TODAY use-by/cream/walk-in/2026-11-24",

@@ -29,8 +29,13 @@ class ValuationTest {
     /** The five events of OpenStax, Principles of Accounting, vol. 1 (2019), 10.2, perpetual inventory. */
     private void year() {
         shelf.day("2026-07-01");
-        shelf.room.open(List.of(new Incoming("jacket", "dry", Quantity.parse("150 ea"), Optional.empty(),
-                Optional.of(UnitPrice.of("21", "1 ea")), "")));
+        shelf.room.open(List.of(new Incoming(
+                "jacket",
+                "dry",
+                Quantity.parse("150 ea"),
+                Optional.empty(),
+                Optional.of(UnitPrice.of("21", "1 ea")),
+                "")));
         shelf.day("2026-07-05");
         shelf.take(MovementKind.SOLD, "jacket", "120 ea");
         shelf.day("2026-07-10");
@@ -63,7 +68,12 @@ class ValuationTest {
         assertThat(closing.toDecimal(2, RoundingMode.HALF_UP)).isEqualByComparingTo("8902.06");
         assertThat(Ratio.of(16155).minus(closing).toDecimal(2, RoundingMode.HALF_UP))
                 .isEqualByComparingTo("7252.94");
-        assertThat(shelf.paid.average("jacket").orElseThrow().price().in(Unit.EA).amount())
+        assertThat(shelf.paid
+                        .average("jacket")
+                        .orElseThrow()
+                        .price()
+                        .in(Unit.EA)
+                        .amount())
                 .isEqualByComparingTo("31.2353"); // 31.235294 - computed
     }
 
@@ -78,8 +88,13 @@ class ValuationTest {
     void valuesTheShortSetBothWays() {
         // Inputs OpenStax 2019, 10.3, exercise - published; answers computed.
         shelf.day("2026-07-01");
-        shelf.room.open(List.of(new Incoming("jacket", "dry", Quantity.parse("800 ea"), Optional.empty(),
-                Optional.of(UnitPrice.of("50", "1 ea")), "")));
+        shelf.room.open(List.of(new Incoming(
+                "jacket",
+                "dry",
+                Quantity.parse("800 ea"),
+                Optional.empty(),
+                Optional.of(UnitPrice.of("50", "1 ea")),
+                "")));
         shelf.day("2026-07-02");
         shelf.receive("jacket", "600 ea", "", "52", "1 ea");
         shelf.day("2026-07-03");

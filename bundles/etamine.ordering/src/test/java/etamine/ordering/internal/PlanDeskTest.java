@@ -86,9 +86,7 @@ class PlanDeskTest {
                 .supplier("dairy", "0", "0", DayOfWeek.FRIDAY, DayOfWeek.MONDAY)
                 .offer("dairy", "cream", "D-104", "6 x 1 l", "24.60", Optional.of(TUESDAY.plusDays(4)));
 
-        assertThat(plan().orders())
-                .extracting(order -> order.delivery().day())
-                .containsExactly(TUESDAY.plusDays(6));
+        assertThat(plan().orders()).extracting(order -> order.delivery().day()).containsExactly(TUESDAY.plusDays(6));
     }
 
     @Test
@@ -189,8 +187,9 @@ class PlanDeskTest {
         documents.afterPdf = () -> bench.desk.setPacks("2026-W48-dairy-1", line("D-104"), 3);
 
         assertThatThrownBy(() -> bench.desk.issue(List.of("2026-W48-dairy-1"), folder))
-                .isInstanceOfSatisfying(BookException.class, refused -> assertThat(refused.reason())
-                        .isEqualTo(BookException.Reason.STALE))
+                .isInstanceOfSatisfying(
+                        BookException.class,
+                        refused -> assertThat(refused.reason()).isEqualTo(BookException.Reason.STALE))
                 .hasMessageContaining("issue again");
         assertThat(folder).isEmptyDirectory();
         assertThat(bench.orders.find("2026-W48-dairy-1").orElseThrow().state()).isEqualTo(OrderState.DRAFT);

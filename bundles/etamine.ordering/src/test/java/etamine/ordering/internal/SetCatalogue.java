@@ -48,8 +48,7 @@ final class SetCatalogue implements Catalogue {
     }
 
     /** An offer whose price holds from a day on; give an article's prices in the order of their days. */
-    SetCatalogue offer(
-            String supplier, String item, String code, String pack, String price, Optional<LocalDate> from) {
+    SetCatalogue offer(String supplier, String item, String code, String pack, String price, Optional<LocalDate> from) {
         offers.add(new Offer(
                 supplier,
                 item,

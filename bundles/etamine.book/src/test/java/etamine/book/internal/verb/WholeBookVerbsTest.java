@@ -82,7 +82,8 @@ class WholeBookVerbsTest {
 
     @Test
     void aNewBookThatCannotBeFilledIsWithdrawn() {
-        assertThatExceptionOfType(IndexOutOfBoundsException.class).isThrownBy(() -> run(new NewVerb(session), Map.of()));
+        assertThatExceptionOfType(IndexOutOfBoundsException.class)
+                .isThrownBy(() -> run(new NewVerb(session), Map.of()));
         assertThat(session.current()).isEmpty();
     }
 

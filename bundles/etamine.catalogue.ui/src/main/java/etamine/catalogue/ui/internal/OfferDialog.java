@@ -41,8 +41,10 @@ final class OfferDialog {
     /** Asks, starting from a draft; empty when the dialog is left. */
     Optional<OfferDraft> ask(Shell parent, OfferDraft start) {
         OfferDraft[] answer = new OfferDraft[1];
-        boolean accepted = new FormDialog(parent, formerId.isEmpty() ? "Add an offer" : "Change an offer", pane ->
-                        form = fill(pane, start))
+        boolean accepted = new FormDialog(
+                        parent,
+                        formerId.isEmpty() ? "Add an offer" : "Change an offer",
+                        pane -> form = fill(pane, start))
                 .button(formerId.isEmpty() ? "Add" : "Save")
                 .check(() -> model.problem(supplier, typed(), formerId))
                 .onAccept(() -> answer[0] = typed())

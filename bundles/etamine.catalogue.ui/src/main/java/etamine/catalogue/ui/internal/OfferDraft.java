@@ -26,7 +26,13 @@ import java.util.stream.Collectors;
  * @param from the first day the price holds
  */
 record OfferDraft(
-        String item, String code, String gtin, String pack, String price, String breaks, String keeps,
+        String item,
+        String code,
+        String gtin,
+        String pack,
+        String price,
+        String breaks,
+        String keeps,
         Optional<LocalDate> from) {
 
     static OfferDraft empty() {
@@ -51,7 +57,8 @@ record OfferDraft(
     }
 
     static String price(Offer offer) {
-        return offer.amount().toPlainString() + offer.per().map(per -> " / " + per).orElse("");
+        return offer.amount().toPlainString()
+                + offer.per().map(per -> " / " + per).orElse("");
     }
 
     static String breaks(Offer offer) {
@@ -104,7 +111,8 @@ record OfferDraft(
             }
             String[] sides = step.split(":", 2);
             if (sides.length < 2 || !sides[0].strip().matches("[1-9][0-9]{0,5}")) {
-                throw new IllegalArgumentException("Write lower prices as packs and price, such as 5: 22.90, 10: 21.00.");
+                throw new IllegalArgumentException(
+                        "Write lower prices as packs and price, such as 5: 22.90, 10: 21.00.");
             }
             read.add(new Offer.Break(Integer.parseInt(sides[0].strip()), amount(sides[1])));
         }

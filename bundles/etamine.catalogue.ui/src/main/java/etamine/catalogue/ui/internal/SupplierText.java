@@ -26,8 +26,12 @@ final class SupplierText {
             case NAME -> supplier.name();
             case EMAIL -> supplier.email();
             case DAYS -> days(supplier.deliveryDays());
-            case CUT_OFF_DAYS -> supplier.cutOff().map(cutOff -> String.valueOf(cutOff.daysBefore())).orElse("");
-            case CUT_OFF_TIME -> supplier.cutOff().map(cutOff -> cutOff.time().toString()).orElse("");
+            case CUT_OFF_DAYS ->
+                supplier.cutOff()
+                        .map(cutOff -> String.valueOf(cutOff.daysBefore()))
+                        .orElse("");
+            case CUT_OFF_TIME ->
+                supplier.cutOff().map(cutOff -> cutOff.time().toString()).orElse("");
             case MINIMUM -> supplier.minimum().toString();
             case FEE -> supplier.fee().toString();
         };
@@ -45,7 +49,11 @@ final class SupplierText {
             case EMAIL -> copy(supplier, supplier.name(), email(text), supplier.deliveryDays(), supplier.cutOff());
             case DAYS -> copy(supplier, supplier.name(), supplier.email(), readDays(text), supplier.cutOff());
             case CUT_OFF_DAYS, CUT_OFF_TIME ->
-                copy(supplier, supplier.name(), supplier.email(), supplier.deliveryDays(),
+                copy(
+                        supplier,
+                        supplier.name(),
+                        supplier.email(),
+                        supplier.deliveryDays(),
                         cutOff(supplier.cutOff(), field, text));
             case MINIMUM -> money(supplier, amount(text, supplier.minimum()), supplier.fee());
             case FEE -> money(supplier, supplier.minimum(), amount(text, supplier.fee()));
@@ -58,8 +66,14 @@ final class SupplierText {
     }
 
     private static Supplier money(Supplier supplier, Money minimum, Money fee) {
-        return new Supplier(supplier.id(), supplier.name(), supplier.email(), supplier.deliveryDays(),
-                supplier.cutOff(), minimum, fee);
+        return new Supplier(
+                supplier.id(),
+                supplier.name(),
+                supplier.email(),
+                supplier.deliveryDays(),
+                supplier.cutOff(),
+                minimum,
+                fee);
     }
 
     private static String needed(String text) {
@@ -99,7 +113,8 @@ final class SupplierText {
             if (!text.matches("[0-9]{1,2}")) {
                 throw new IllegalArgumentException("Write whole days, such as 1; nothing for no cut-off.");
             }
-            return Optional.of(new CutOff(Integer.parseInt(text), now.map(CutOff::time).orElse(USUAL_CUT_OFF)));
+            return Optional.of(
+                    new CutOff(Integer.parseInt(text), now.map(CutOff::time).orElse(USUAL_CUT_OFF)));
         }
         return Optional.of(new CutOff(now.map(CutOff::daysBefore).orElse(1), time(text)));
     }
@@ -114,7 +129,9 @@ final class SupplierText {
 
     private static Money amount(String text, Money now) {
         String plain = text.replace(',', '.');
-        BigDecimal amount = plain.isEmpty() ? BigDecimal.ZERO : Money.parse(plain, now.currency()).amount();
+        BigDecimal amount = plain.isEmpty()
+                ? BigDecimal.ZERO
+                : Money.parse(plain, now.currency()).amount();
         if (amount.signum() < 0) {
             throw new IllegalArgumentException("An amount cannot be less than zero.");
         }

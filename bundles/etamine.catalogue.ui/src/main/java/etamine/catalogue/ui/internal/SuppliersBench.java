@@ -50,8 +50,7 @@ final class SuppliersBench implements Bench {
     }
 
     private static List<Column<SupplierRow>> supplierColumns() {
-        Comparator<SupplierRow> byDay = Comparator.comparing(
-                row -> row.next().orElse(LocalDate.MAX), EARLIEST);
+        Comparator<SupplierRow> byDay = Comparator.comparing(row -> row.next().orElse(LocalDate.MAX), EARLIEST);
         return List.of(
                 Column.words("Supplier", 5, SupplierRow::name),
                 Column.words("Delivers", 3, SupplierRow::days),
@@ -61,8 +60,8 @@ final class SuppliersBench implements Bench {
                 Column.words("Order by", 3, SupplierRow::closing).sorted(byDay),
                 Column.figures("Minimum", 2, SupplierRow::minimum, Comparator.comparing(SupplierRow::minimum)),
                 Column.figures("Fee", 2, SupplierRow::fee, Comparator.comparing(SupplierRow::fee)),
-                Column.figures("Offers", 2, row -> String.valueOf(row.offers()),
-                        Comparator.comparing(SupplierRow::offers)));
+                Column.figures(
+                        "Offers", 2, row -> String.valueOf(row.offers()), Comparator.comparing(SupplierRow::offers)));
     }
 
     private static List<Column<OfferRow>> offerColumns() {
@@ -118,15 +117,22 @@ final class SuppliersBench implements Bench {
     }
 
     private void change(String label, Runnable work) {
-        frame.work(label, progress -> {
-            work.run();
-            return label;
-        }, done -> refresh());
+        frame.work(
+                label,
+                progress -> {
+                    work.run();
+                    return label;
+                },
+                done -> refresh());
     }
 
     private void addSupplier() {
-        Prompt.line(frame.window(), "Add a supplier", "Name", "", name ->
-                        name.isEmpty() ? Optional.of("Give the supplier a name.") : Optional.empty())
+        Prompt.line(
+                        frame.window(),
+                        "Add a supplier",
+                        "Name",
+                        "",
+                        name -> name.isEmpty() ? Optional.of("Give the supplier a name.") : Optional.empty())
                 .ifPresent(name -> frame.work("Adding " + name, progress -> model.add(name), id -> {
                     refresh();
                     suppliers.select(id);
@@ -137,17 +143,17 @@ final class SuppliersBench implements Bench {
     private void removeSupplier() {
         suppliers.selected().ifPresent(row -> {
             String sentence = "Its " + row.offers() + " offers go with it. Undo brings them back.";
-            if (row.offers() == 0
-                    || Prompt.confirm(frame.window(), "Remove " + row.name(), sentence, "Remove")) {
+            if (row.offers() == 0 || Prompt.confirm(frame.window(), "Remove " + row.name(), sentence, "Remove")) {
                 change("Removing " + row.name(), () -> model.removeSupplier(row.id()));
             }
         });
     }
 
     private void addOffer() {
-        supplier().ifPresent(id -> new OfferDialog(model, id, "")
-                .ask(frame.window(), OfferDraft.empty())
-                .ifPresent(draft -> save(id, draft, "", 0)));
+        supplier()
+                .ifPresent(id -> new OfferDialog(model, id, "")
+                        .ask(frame.window(), OfferDraft.empty())
+                        .ifPresent(draft -> save(id, draft, "", 0)));
     }
 
     private void changeOffer() {
@@ -162,10 +168,11 @@ final class SuppliersBench implements Bench {
 
     /** Another price of the same article beside those there are. */
     private void newPrice() {
-        offers.selected().flatMap(row -> model.offer(row.id())).ifPresent(offer -> new OfferDialog(
-                        model, offer.supplier(), "")
-                .ask(frame.window(), OfferDraft.of(offer).from(model.today()))
-                .ifPresent(draft -> save(offer.supplier(), draft, "", 0)));
+        offers.selected()
+                .flatMap(row -> model.offer(row.id()))
+                .ifPresent(offer -> new OfferDialog(model, offer.supplier(), "")
+                        .ask(frame.window(), OfferDraft.of(offer).from(model.today()))
+                        .ifPresent(draft -> save(offer.supplier(), draft, "", 0)));
     }
 
     private void save(String supplier, OfferDraft draft, String formerId, long read) {
@@ -183,7 +190,8 @@ final class SuppliersBench implements Bench {
     @Override
     public List<BenchAction> actions() {
         return List.of(
-                BenchAction.of("add-supplier", "Add supplier", "add", this::addSupplier).onKey(SWT.MOD1 | 'N'),
+                BenchAction.of("add-supplier", "Add supplier", "add", this::addSupplier)
+                        .onKey(SWT.MOD1 | 'N'),
                 BenchAction.of("add-offer", "Add offer", "new", this::addOffer)
                         .onKey(SWT.MOD1 | SWT.MOD2 | 'N')
                         .when(() -> supplier().isPresent()),

@@ -175,7 +175,9 @@ final class SuppliersModel {
     Saved save(String supplier, OfferDraft draft, String formerId, long expected) {
         Offer offer = draft.read(supplier);
         book.save(offer, formerId, expected);
-        return new Saved(book.idOf(offer), book.problems(offer).stream().map(Problem::text).toList());
+        return new Saved(
+                book.idOf(offer),
+                book.problems(offer).stream().map(Problem::text).toList());
     }
 
     /**

@@ -65,7 +65,6 @@ public final class SuppliersStation implements Station {
 
     @Override
     public Bench open(Composite parent, Frame frame) {
-        return new SuppliersBench(
-                parent, frame, new SuppliersModel(book, kitchen, () -> Optional.ofNullable(items)));
+        return new SuppliersBench(parent, frame, new SuppliersModel(book, kitchen, () -> Optional.ofNullable(items)));
     }
 }

@@ -24,8 +24,8 @@ class SuppliersModelTest {
     private final Shelves shelves = new Shelves(book);
     private final ShelfSupplierBook suppliers =
             new ShelfSupplierBook(shelves, new LiveCatalogue(shelves, kitchen), kitchen);
-    private final SuppliersModel model = new SuppliersModel(
-            suppliers, kitchen, () -> Optional.of(new GivenItems().with("cream", Unit.L)));
+    private final SuppliersModel model =
+            new SuppliersModel(suppliers, kitchen, () -> Optional.of(new GivenItems().with("cream", Unit.L)));
 
     @BeforeEach
     void addDairy() {
@@ -90,12 +90,27 @@ class SuppliersModelTest {
 
     @Test
     void savesAnOfferAsTypedAndShowsItAgain() {
-        OfferDraft typed = new OfferDraft("cream", "D-104", "6291041 500213", "6 x 1 l", "24,60",
-                "5: 22,90, 10: 21", "9", Optional.of(LocalDate.of(2026, 11, 1)));
+        OfferDraft typed = new OfferDraft(
+                "cream",
+                "D-104",
+                "6291041 500213",
+                "6 x 1 l",
+                "24,60",
+                "5: 22,90, 10: 21",
+                "9",
+                Optional.of(LocalDate.of(2026, 11, 1)));
         assertThat(model.problem("hill-dairy", typed, "")).isEmpty();
         String id = model.save("hill-dairy", typed).id();
-        assertThat(OfferDraft.of(model.offer(id).orElseThrow())).isEqualTo(new OfferDraft("cream", "D-104",
-                "6291041500213", "6 x 1 l", "24.60", "5: 22.90, 10: 21", "9", Optional.of(LocalDate.of(2026, 11, 1))));
+        assertThat(OfferDraft.of(model.offer(id).orElseThrow()))
+                .isEqualTo(new OfferDraft(
+                        "cream",
+                        "D-104",
+                        "6291041500213",
+                        "6 x 1 l",
+                        "24.60",
+                        "5: 22.90, 10: 21",
+                        "9",
+                        Optional.of(LocalDate.of(2026, 11, 1))));
         assertThat(model.offers("hill-dairy").get(0).unitPrice()).isEqualTo("4.10 / l");
     }
 
@@ -105,7 +120,8 @@ class SuppliersModelTest {
         model.save("hill-dairy", first);
         model.save("hill-dairy", first.from(LocalDate.of(2026, 11, 1)));
         model.save("hill-dairy", first.from(LocalDate.of(2026, 12, 1)));
-        assertThat(model.offers("hill-dairy")).extracting(OfferRow::from)
+        assertThat(model.offers("hill-dairy"))
+                .extracting(OfferRow::from)
                 .containsExactly("2026-10-01, former", "2026-11-01", "2026-12-01, to come");
     }
 
@@ -119,10 +135,13 @@ class SuppliersModelTest {
     @Test
     void saysWhatIsWrongWithAnOffer() {
         assertThat(model.problem("hill-dairy", draft("D-1", "six", "1"), "")).isPresent();
-        assertThat(model.problem("hill-dairy", draft("D-1", "1 l", "cheap"), "").orElseThrow()).contains("24.60");
+        assertThat(model.problem("hill-dairy", draft("D-1", "1 l", "cheap"), "").orElseThrow())
+                .contains("24.60");
         model.save("hill-dairy", draft("D-1", "1 l", "4.20"));
-        assertThat(model.problem("hill-dairy", draft("D-1", "2 l", "8"), "").orElseThrow()).contains("already");
-        assertThat(model.problem("hill-dairy", draft("D-1", "2 l", "8"), "hill-dairy/D-1")).isEmpty();
+        assertThat(model.problem("hill-dairy", draft("D-1", "2 l", "8"), "").orElseThrow())
+                .contains("already");
+        assertThat(model.problem("hill-dairy", draft("D-1", "2 l", "8"), "hill-dairy/D-1"))
+                .isEmpty();
     }
 
     @Test

@@ -14,11 +14,7 @@ import java.util.List;
  * @param story how the cost comes about
  */
 record CostDetail(
-        String title,
-        List<StackBlocks.Block> blocks,
-        List<Line> lines,
-        List<String> sentences,
-        Explanation story) {
+        String title, List<StackBlocks.Block> blocks, List<Line> lines, List<String> sentences, Explanation story) {
 
     /**
      * One line used.

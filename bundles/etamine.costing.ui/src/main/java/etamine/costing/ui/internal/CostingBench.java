@@ -80,8 +80,7 @@ final class CostingBench implements Bench {
                 Column.figures("Contribution", 2, CostRow::contributionText, figure(CostRow::contribution)));
     }
 
-    private static <V extends Comparable<? super V>> Comparator<CostRow> figure(
-            Function<CostRow, Optional<V>> value) {
+    private static <V extends Comparable<? super V>> Comparator<CostRow> figure(Function<CostRow, Optional<V>> value) {
         return Comparator.comparing(
                 row -> value.apply(row).orElse(null), Comparator.nullsFirst(Comparator.naturalOrder()));
     }
@@ -101,7 +100,8 @@ final class CostingBench implements Bench {
         Optional<CostRow> row = plates.selected();
         Optional<CostDetail> detail = row.flatMap(found -> model.detail(found.id()));
         title.setText(detail.map(CostDetail::title).orElse(""));
-        String doubtful = detail.map(found -> String.join("\n", found.sentences())).orElse("");
+        String doubtful =
+                detail.map(found -> String.join("\n", found.sentences())).orElse("");
         sentences.setText(doubtful);
         ((GridData) sentences.getLayoutData()).exclude = doubtful.isEmpty();
         sentences.setVisible(!doubtful.isEmpty());

@@ -64,8 +64,8 @@ final class CostingModel {
 
     private CostDetail detail(RecipeCost cost) {
         String currency = kitchen.house().currency().getCurrencyCode();
-        String title = name(cost.recipe()) + ": one batch costs " + (cost.missing().isEmpty() ? "" : "at least ")
-                + cost.batch().rounded() + " " + currency;
+        String title = name(cost.recipe()) + ": one batch costs "
+                + (cost.missing().isEmpty() ? "" : "at least ") + cost.batch().rounded() + " " + currency;
         Explanation story =
                 costs.explain(cost.recipe()).orElseGet(() -> Explanation.leaf(name(cost.recipe()), "", "removed"));
         return new CostDetail(
@@ -79,7 +79,8 @@ final class CostingModel {
     private List<StackBlocks.Block> blocks(RecipeCost cost) {
         return cost.lines().stream()
                 .filter(line -> line.cost().isPresent())
-                .sorted(Comparator.comparing((RecipeCost.Line line) -> line.cost().orElseThrow())
+                .sorted(Comparator.comparing(
+                                (RecipeCost.Line line) -> line.cost().orElseThrow())
                         .reversed())
                 .map(line -> block(line, cost.batch()))
                 .toList();
@@ -91,7 +92,9 @@ final class CostingModel {
                 ? ""
                 : ", " + part.movePointRight(2).divide(batch.amount(), 0, RoundingMode.HALF_UP) + " %";
         return new StackBlocks.Block(
-                items.name(line.item()), part.doubleValue(), line.cost().orElseThrow().rounded() + share);
+                items.name(line.item()),
+                part.doubleValue(),
+                line.cost().orElseThrow().rounded() + share);
     }
 
     private CostDetail.Line line(RecipeCost.Line line) {
@@ -106,7 +109,10 @@ final class CostingModel {
     }
 
     private String name(String recipe) {
-        return recipes.get().flatMap(known -> known.find(recipe)).map(Recipe::name).orElse(recipe);
+        return recipes.get()
+                .flatMap(known -> known.find(recipe))
+                .map(Recipe::name)
+                .orElse(recipe);
     }
 
     private String text(Quantity quantity) {

@@ -32,12 +32,12 @@ final class CountModel {
         this.stock = stock;
         this.place = place;
         Optional<String> there = place.isEmpty() ? Optional.empty() : Optional.of(place);
-        stock.rows(stock.today(), there).forEach(row -> lines.put(
-                row.item(), line(row)));
+        stock.rows(stock.today(), there).forEach(row -> lines.put(row.item(), line(row)));
     }
 
     private Line line(StockRow row) {
-        return new Line(row.item(), row.name(), row.onHand(), stock.shownIn(row.line().onHand()), "");
+        return new Line(
+                row.item(), row.name(), row.onHand(), stock.shownIn(row.line().onHand()), "");
     }
 
     String place() {
@@ -89,8 +89,14 @@ final class CountModel {
     /** Writes the differences in one transaction; answers how many there were. */
     int finish() {
         List<CountLine> counted = new ArrayList<>();
-        lines.values().stream().filter(line -> !line.typed().isEmpty()).forEach(line -> counted.add(new CountLine(
-                line.item(), place, stock.quantity(line.item(), line.typed(), line.unit()), Optional.empty(), "")));
+        lines.values().stream()
+                .filter(line -> !line.typed().isEmpty())
+                .forEach(line -> counted.add(new CountLine(
+                        line.item(),
+                        place,
+                        stock.quantity(line.item(), line.typed(), line.unit()),
+                        Optional.empty(),
+                        "")));
         return stock.room().count(counted).size();
     }
 }

@@ -2,8 +2,8 @@ package etamine.inventory.ui.internal;
 
 import etamine.widgets.Choice;
 import etamine.widgets.ChoiceField;
-import etamine.widgets.FormDialog;
 import etamine.widgets.Fonts;
+import etamine.widgets.FormDialog;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.eclipse.swt.SWT;

@@ -88,8 +88,9 @@ final class CountSheet {
             problem.setText("");
             changed.run();
         });
-        text.addListener(SWT.FocusOut, event -> problem.setText(
-                model.type(line.item(), text.getText()).orElse("")));
+        text.addListener(
+                SWT.FocusOut,
+                event -> problem.setText(model.type(line.item(), text.getText()).orElse("")));
         text.addKeyListener(KeyListener.keyPressedAdapter(event -> walk(text, event)));
         texts.add(text);
     }

@@ -57,7 +57,10 @@ final class OrderModel {
                 .map(Choice::label)
                 .findFirst()
                 .orElse(line.item());
-        return new Line(line.item(), name + ", " + line.packs() + (line.packs() == 1 ? " pack of " : " packs of ") + line.pack(), line.packs());
+        return new Line(
+                line.item(),
+                name + ", " + line.packs() + (line.packs() == 1 ? " pack of " : " packs of ") + line.pack(),
+                line.packs());
     }
 
     /** Receives an order less the packs that did not come; answers how many lots came. */

@@ -60,9 +60,10 @@ final class StockBench implements Bench {
                 return;
             }
             frame.work("Saving the count", progress -> sheet.model().finish(), differences -> {
-                frame.say(differences == 0
-                        ? "Everything counted is as the ledger says."
-                        : differences + (differences == 1 ? " difference" : " differences") + " written.");
+                frame.say(
+                        differences == 0
+                                ? "Everything counted is as the ledger says."
+                                : differences + (differences == 1 ? " difference" : " differences") + " written.");
                 leaveCount();
             });
         });
@@ -104,10 +105,14 @@ final class StockBench implements Bench {
     }
 
     private void takeBack() {
-        page.movement().ifPresent(movement -> frame.work("Taking back", progress -> {
-            model.takeBack(movement.id());
-            return movement;
-        }, done -> refresh()));
+        page.movement()
+                .ifPresent(movement -> frame.work(
+                        "Taking back",
+                        progress -> {
+                            model.takeBack(movement.id());
+                            return movement;
+                        },
+                        done -> refresh()));
     }
 
     private void places() {
@@ -121,19 +126,23 @@ final class StockBench implements Bench {
             return List.of(
                     BenchAction.of("finish-count", "Save the count", "check", this::finishCount)
                             .onKey(SWT.MOD1 | SWT.CR)
-                            .when(() -> counting.filter(sheet -> sheet.model().counted() > 0).isPresent()),
+                            .when(() -> counting.filter(sheet -> sheet.model().counted() > 0)
+                                    .isPresent()),
                     BenchAction.of("add-to-count", "Add an item to the sheet", "add", this::addToCount),
                     BenchAction.of("leave-count", "Leave without saving", "close", this::dropCount));
         }
         return List.of(
                 BenchAction.of("count", "Count", "count", this::count).onKey(SWT.MOD1 | 'K'),
                 BenchAction.of("receive-order", "Receive order", "delivery", () -> run(dialogs.receiveOrder())),
-                BenchAction.of("receive", "Receive goods", "receive", this::receive).onKey(SWT.MOD1 | 'N'),
+                BenchAction.of("receive", "Receive goods", "receive", this::receive)
+                        .onKey(SWT.MOD1 | 'N'),
                 BenchAction.of("take", "Waste", "waste", this::waste).onKey(SWT.MOD1 | 'W'),
                 BenchAction.of("move", "Move", "move", this::move)
-                        .when(() -> page.selected().isPresent() && model.places().size() > 1),
+                        .when(() ->
+                                page.selected().isPresent() && model.places().size() > 1),
                 BenchAction.of("take-back", "Take movement back", "undo", this::takeBack)
-                        .when(() -> page.movement().filter(MovementRow::standing).isPresent()),
+                        .when(() ->
+                                page.movement().filter(MovementRow::standing).isPresent()),
                 BenchAction.of("places", "Places", "house", this::places));
     }
 

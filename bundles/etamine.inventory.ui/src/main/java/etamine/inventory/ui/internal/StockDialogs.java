@@ -55,7 +55,8 @@ final class StockDialogs {
                     item.ifPresent(given -> quantity.getDisplay().asyncExec(quantity::setFocus));
                     door.set(form.choice("As", "field:kind", StockModel.doors()));
                     door.get().choose(usual.name());
-                    ChoiceField place = form.choice("From (empty: first to expire)", "field:place", model.placeChoices());
+                    ChoiceField place =
+                            form.choice("From (empty: first to expire)", "field:place", model.placeChoices());
                     Text reason = form.text("Reason", "field:reason");
                     typed.set(() -> new Outgoing(
                             what.id().orElse(""),
@@ -89,15 +90,24 @@ final class StockDialogs {
                     Text quantity = form.text("Quantity", "field:quantity");
                     quantity.setMessage("6 x 1 l");
                     item.ifPresent(given -> quantity.getDisplay().asyncExec(quantity::setFocus));
-                    MoneyField paid = form.field("Paid for all of it", "field:paid", false,
+                    MoneyField paid = form.field(
+                            "Paid for all of it",
+                            "field:paid",
+                            false,
                             parent -> new MoneyField(parent, model.currency()));
                     DayField useBy = form.day("Use by, as marked", "field:use-by", model::today);
-                    ChoiceField place = form.choice("To (empty: where it usually is)", "field:place", model.placeChoices());
+                    ChoiceField place =
+                            form.choice("To (empty: where it usually is)", "field:place", model.placeChoices());
                     Text lot = form.text("Mark on it", "field:lot");
                     typed.set(() -> {
                         Quantity amount = model.quantity(what.id().orElse(""), quantity.getText());
                         Optional<UnitPrice> cost = paid.value().map(money -> new UnitPrice(money.amount(), amount));
-                        return new Incoming(what.id().orElse(""), place.id().orElse(""), amount, useBy.value(), cost,
+                        return new Incoming(
+                                what.id().orElse(""),
+                                place.id().orElse(""),
+                                amount,
+                                useBy.value(),
+                                cost,
                                 lot.getText().strip());
                     });
                 })
@@ -138,9 +148,13 @@ final class StockDialogs {
         Map<String, Long> missing = new LinkedHashMap<>();
         boolean accepted = new FormDialog(frame.window(), "Order " + order + ": packs that did not come", form -> {
                     form.remark("Leave a line empty when everything on it came.");
-                    orders.lines(order).forEach(line -> fields.put(line.item(), form.number(
-                            line.label(), "short:" + line.item(),
-                            parent -> new NumberField(parent, "0", String.valueOf(line.packs()), 0))));
+                    orders.lines(order)
+                            .forEach(line -> fields.put(
+                                    line.item(),
+                                    form.number(
+                                            line.label(),
+                                            "short:" + line.item(),
+                                            parent -> new NumberField(parent, "0", String.valueOf(line.packs()), 0))));
                 })
                 .button("Receive")
                 .onAccept(() -> fields.forEach((item, packs) -> missing.put(item, (long) packs.whole())))

@@ -66,7 +66,9 @@ final class StockModel {
     }
 
     List<Choice> placeChoices() {
-        return places().stream().map(place -> new Choice(place.id(), place.name())).toList();
+        return places().stream()
+                .map(place -> new Choice(place.id(), place.name()))
+                .toList();
     }
 
     /** Stock against the pars of a day; of one place only where one is named, with what ever lay there. */
@@ -83,7 +85,10 @@ final class StockModel {
                 line.onOrder().isZero() ? "" : text(line.onOrder()),
                 line.par().map(this::text).orElse(""),
                 line.percentOfPar().map(percent -> percent + " %").orElse(""),
-                line.shortBy().filter(missing -> !missing.isZero()).map(this::text).orElse(""),
+                line.shortBy()
+                        .filter(missing -> !missing.isZero())
+                        .map(this::text)
+                        .orElse(""),
                 line.value().map(value -> value.rounded().toString()).orElse("no price"),
                 line.nextUseBy().map(LocalDate::toString).orElse(""),
                 line.nextUseBy().filter(this::due).isPresent(),
@@ -127,7 +132,9 @@ final class StockModel {
                     lot.lot(),
                     text(lot.quantity()),
                     lot.useBy().map(LocalDate::toString).orElse("not marked"),
-                    lot.unitCost().map(cost -> cost.amount().toPlainString() + " / " + cost.per()).orElse("not known"),
+                    lot.unitCost()
+                            .map(cost -> cost.amount().toPlainString() + " / " + cost.per())
+                            .orElse("not known"),
                     lot.useBy().filter(this::due).isPresent()));
         }
         return lots;
@@ -143,7 +150,9 @@ final class StockModel {
         return new MovementRow(
                 movement.id(),
                 CLOCK.format(movement.at().atZone(kitchen.house().zone())),
-                movement.reverses().isPresent() ? "taken back" : movement.kind().name().toLowerCase(Locale.ROOT),
+                movement.reverses().isPresent()
+                        ? "taken back"
+                        : movement.kind().name().toLowerCase(Locale.ROOT),
                 text(movement.quantity()),
                 placeName(movement.place()),
                 note,

@@ -63,8 +63,7 @@ final class StockPage {
 
     private static List<Column<StockRow>> columns() {
         return List.of(
-                Column.<StockRow>words("Item", 4, StockRow::name)
-                        .withIcon(row -> row.negative() ? "warning" : ""),
+                Column.<StockRow>words("Item", 4, StockRow::name).withIcon(row -> row.negative() ? "warning" : ""),
                 Column.figures("On hand", 2, StockRow::onHand, Comparator.comparing(StockRow::onHand))
                         .withTone(row -> row.negative() ? Tone.BAD : Tone.PLAIN),
                 Column.figures("On order", 2, StockRow::onOrder, Comparator.comparing(StockRow::onOrder)),
@@ -128,7 +127,8 @@ final class StockPage {
         places.removeAll();
         places.add("All places");
         now.forEach(place -> places.add(place.name()));
-        int index = chosen.map(id -> now.stream().map(Place::id).toList().indexOf(id)).orElse(-1);
+        int index = chosen.map(id -> now.stream().map(Place::id).toList().indexOf(id))
+                .orElse(-1);
         places.select(index + 1);
         page.layout();
     }

@@ -35,8 +35,7 @@ class StockModelTest {
     private final LotStock stock = new LotStock(journal, shelf, known, kitchen);
     private final JournalStockroom room = new JournalStockroom(
             journal, new ShelfReport(stock, known, shelf), new Movers(journal, known, shelf), known, shelf, kitchen);
-    private final GivenItems items =
-            new GivenItems().with("cream", Unit.L).with("parsley", Unit.G, "1 bunch = 60 g");
+    private final GivenItems items = new GivenItems().with("cream", Unit.L).with("parsley", Unit.G, "1 bunch = 60 g");
     private final StockModel model = new StockModel(room, stock, kitchen, () -> Optional.of(items));
     private final PlacesModel places = new PlacesModel(model);
 
@@ -48,8 +47,15 @@ class StockModelTest {
     }
 
     private void receive(String item, String place, String quantity, String useBy) {
-        room.receive("", List.of(new Incoming(item, place, Quantity.parse(quantity), Optional.of(LocalDate.parse(useBy)),
-                Optional.of(UnitPrice.of("4.20", "1 l")), "")));
+        room.receive(
+                "",
+                List.of(new Incoming(
+                        item,
+                        place,
+                        Quantity.parse(quantity),
+                        Optional.of(LocalDate.parse(useBy)),
+                        Optional.of(UnitPrice.of("4.20", "1 l")),
+                        "")));
     }
 
     private StockRow row(Optional<String> place) {
@@ -64,7 +70,8 @@ class StockModelTest {
         assertThat(row.value()).isEqualTo("8.40");
         assertThat(row.due()).isTrue();
         assertThat(row.par()).isEmpty();
-        assertThat(model.lots(row)).extracting(lot -> lot.place() + " " + lot.quantity() + " " + lot.cost())
+        assertThat(model.lots(row))
+                .extracting(lot -> lot.place() + " " + lot.quantity() + " " + lot.cost())
                 .containsExactly("Walk-in 2 l 4.20 / 1 l");
     }
 

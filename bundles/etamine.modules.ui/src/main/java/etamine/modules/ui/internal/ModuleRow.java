@@ -77,7 +77,6 @@ record ModuleRow(InstalledModule module) {
                         need.met() ? "there" : "missing",
                         need.kind().name().toLowerCase(Locale.ROOT)))
                 .toList();
-        return new Explanation(
-                module.id(), module.version(), "what it needs", needs, Optional.empty());
+        return new Explanation(module.id(), module.version(), "what it needs", needs, Optional.empty());
     }
 }
