@@ -48,10 +48,8 @@ public final class OfferPrice implements PriceSource {
 
     private PriceQuote quote(Offer offer) {
         UnitPrice price = new UnitPrice(offer.amount(), offer.per().orElseGet(offer.pack()::total));
-        String supplier = catalogue
-                .supplier(offer.supplier())
-                .map(Supplier::name)
-                .orElse(offer.supplier());
+        String supplier =
+                catalogue.supplier(offer.supplier()).map(Supplier::name).orElse(offer.supplier());
         String text = offer.code().isEmpty() ? "offer of " + supplier : "offer " + offer.code() + " of " + supplier;
         return new PriceQuote(offer.item(), price, id(), text, offer.from());
     }
