@@ -167,10 +167,11 @@ final class ItemGathering {
                     + PlanWords.day(line.deliver()) + " has not been received; it counts as coming on the first day.");
         }
         int arrives = Math.max(0, day);
+        // Which of the supplier's articles comes is not known here: the one that keeps shortest is the safe guess.
         int last = offers.models().stream()
-                .filter(offer -> offer.offer().supplier().equals(line.supplier()))
-                .findFirst()
-                .map(offer -> offer.lastDay(terms.from(), arrives))
+                .filter(offer -> offer.offer().supplier().equals(line.supplier()) && offer.holdsOn(arrives))
+                .mapToInt(offer -> offer.lastDay(terms.from(), arrives))
+                .min()
                 .orElse(Batch.KEEPS);
         return new Batch(
                 arrives,

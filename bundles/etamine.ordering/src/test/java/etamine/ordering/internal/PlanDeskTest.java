@@ -123,6 +123,19 @@ class PlanDeskTest {
     }
 
     @Test
+    void takesWhatIsOnOrderToKeepAsShortAsAnyArticleOfItsSupplier() throws IOException {
+        // 6 l come on Friday the 27th; among the dairy's creams one keeps for a day only, so until Saturday the 28th.
+        issueAll();
+        assertThat(plan().expectedWaste()).isEmpty();
+
+        bench.catalogue.fresh("dairy", "cream", "D-109", "1 l", 1);
+
+        assertThat(plan().expectedWaste())
+                .extracting(waste -> waste.item() + " " + waste.quantity() + " " + waste.day())
+                .contains("cream 6 l 2026-11-28");
+    }
+
+    @Test
     void replacesDraftsButNeverWhatWasSent() throws IOException {
         bench.desk.draft(plan());
         List<SupplierOrder> again = bench.desk.draft(plan());

@@ -63,6 +63,22 @@ final class SetCatalogue implements Catalogue {
         return this;
     }
 
+    /** An offer whose goods keep for so many days. */
+    SetCatalogue fresh(String supplier, String item, String code, String pack, int life) {
+        offers.add(new Offer(
+                supplier,
+                item,
+                code,
+                "",
+                Pack.parse(pack),
+                new BigDecimal("99.00"),
+                Optional.empty(),
+                List.of(),
+                Optional.of(Period.ofDays(life)),
+                Optional.empty()));
+        return this;
+    }
+
     @Override
     public Map<String, Supplier> suppliers() {
         return suppliers;
