@@ -50,7 +50,7 @@ public final class Bars extends Drawing {
     @Override
     protected void draw(GC gc, Rectangle area, Palette palette) {
         int labels = Math.min(area.width / 3, widest(gc, true)) + PAD;
-        int texts = Math.min(area.width / 3, widest(gc, false)) + PAD;
+        int texts = Math.min(area.width * 2 / 5, widest(gc, false)) + PAD;
         int room = Math.max(20, area.width - labels - texts - PAD * 2);
         int y = PAD;
         for (Bar bar : bars) {

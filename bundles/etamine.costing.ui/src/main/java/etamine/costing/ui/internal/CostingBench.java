@@ -88,12 +88,12 @@ final class CostingBench implements Bench {
     private static List<Column<CostDetail.Line>> lineColumns() {
         Comparator<CostDetail.Line> asWritten = Comparator.comparing(line -> 0);
         return List.of(
-                Column.words("Item", 5, CostDetail.Line::name),
+                Column.words("Item", 6, CostDetail.Line::name),
                 Column.figures("Quantity", 1, CostDetail.Line::quantity, asWritten),
                 Column.figures("As purchased", 1, CostDetail.Line::asPurchased, asWritten),
                 Column.figures("Price", 1, CostDetail.Line::price, asWritten),
                 Column.figures("Cost", 1, CostDetail.Line::cost, asWritten),
-                Column.words("Price from", 4, CostDetail.Line::source));
+                Column.words("Price from", 3, CostDetail.Line::source));
     }
 
     private void selected() {
@@ -107,7 +107,7 @@ final class CostingBench implements Bench {
         sentences.setVisible(!doubtful.isEmpty());
         lines.setRows(detail.map(CostDetail::lines).orElse(List.of()));
         blocks.show(detail.map(CostDetail::blocks).orElse(List.of()));
-        scroll.setMinSize(blocks.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+        scroll.setMinHeight(blocks.computeSize(SWT.DEFAULT, SWT.DEFAULT).y);
         below.layout(true, true);
         detail.ifPresentOrElse(found -> frame.explain(found.story()), frame::explainNothing);
         frame.actionsChanged();

@@ -61,14 +61,13 @@ final class DiaryBench implements Bench {
 
     private EditGrid mixGrid(Composite cell) {
         List<GridColumn> columns = List.of(
-                GridColumn.entry("Recipe", 5).completing(names::completeRecipe),
-                GridColumn.entry("Portions per cover", 3));
+                GridColumn.entry("Recipe", 5).completing(names::completeRecipe), GridColumn.entry("Per cover", 2));
         return new EditGrid(cell, "grid:mix", columns, (about, row, cells) -> save(model.editMix(row, cells)));
     }
 
     private EditGrid soldGrid(Composite cell) {
         List<GridColumn> columns = List.of(
-                GridColumn.entry("Recipe", 5).completing(names::completeRecipe), GridColumn.entry("Portions sold", 3));
+                GridColumn.entry("Recipe", 5).completing(names::completeRecipe), GridColumn.entry("Portions", 2));
         return new EditGrid(
                 cell,
                 "grid:sold",

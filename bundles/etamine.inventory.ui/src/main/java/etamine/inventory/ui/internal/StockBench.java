@@ -140,7 +140,7 @@ final class StockBench implements Bench {
                 BenchAction.of("move", "Move", "move", this::move)
                         .when(() ->
                                 page.selected().isPresent() && model.places().size() > 1),
-                BenchAction.of("take-back", "Take movement back", "undo", this::takeBack)
+                BenchAction.of("take-back", "Take back", "undo", this::takeBack)
                         .when(() ->
                                 page.movement().filter(MovementRow::standing).isPresent()),
                 BenchAction.of("places", "Places", "house", this::places));

@@ -32,7 +32,7 @@ import java.util.stream.Stream;
 
 /** What the stock bench shows, without widgets. Safe on any thread. */
 final class StockModel {
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
     private static final int LATEST = 200;
     private static final int BARS = 12;
     private static final int WHOLE = 100;
@@ -116,11 +116,9 @@ final class StockModel {
     private static Bars.Bar bar(StockRow row) {
         double share = Math.max(0, row.share()) / (double) WHOLE;
         double scale = Math.max(1, share);
-        String coming = row.onOrder().isEmpty() ? "" : ", " + row.onOrder() + " to come";
-        String missing = row.isShort() ? ", " + row.shortBy() + " short" : "";
+        String coming = row.onOrder().isEmpty() ? "" : ", " + row.onOrder() + " on order";
         Tone tone = row.isShort() ? Tone.WARN : row.share() < WHOLE ? Tone.PLAIN : Tone.GOOD;
-        return new Bars.Bar(
-                row.name(), share / scale, 1 / scale, row.onHand() + " of " + row.par() + coming + missing, tone);
+        return new Bars.Bar(row.name(), share / scale, 1 / scale, row.onHand() + " of " + row.par() + coming, tone);
     }
 
     List<LotRow> lots(StockRow row) {

@@ -57,7 +57,7 @@ final class StockPage {
                 .whenEmpty("Choose an item to see what moved.")
                 .onSelect(rows -> frame.actionsChanged());
         figures.setWeights(42, 58);
-        lower.setWeights(42, 58);
+        lower.setWeights(36, 64);
         sash.setWeights(52, 48);
     }
 

@@ -192,7 +192,7 @@ final class DayCell extends etamine.widgets.Drawing {
                     case COVERS -> " covers";
                     case DELIVERY -> " due";
                     case CUT_OFF -> " cut-offs";
-                    case EXPIRY -> " end";
+                    case EXPIRY -> " lots end";
                     case NOTE -> " notes";
                 };
     }
