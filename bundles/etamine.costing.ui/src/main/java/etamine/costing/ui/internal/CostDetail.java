@@ -25,8 +25,6 @@ record CostDetail(
      * @param asPurchased before trimming
      * @param price what it was reckoned with
      * @param cost what it comes to
-     * @param source where the price comes from
      */
-    record Line(
-            String item, String name, String quantity, String asPurchased, String price, String cost, String source) {}
+    record Line(String item, String name, String quantity, String asPurchased, String price, String cost) {}
 }

@@ -88,12 +88,11 @@ final class CostingBench implements Bench {
     private static List<Column<CostDetail.Line>> lineColumns() {
         Comparator<CostDetail.Line> asWritten = Comparator.comparing(line -> 0);
         return List.of(
-                Column.words("Item", 6, CostDetail.Line::name),
+                Column.words("Item", 5, CostDetail.Line::name),
                 Column.figures("Quantity", 1, CostDetail.Line::quantity, asWritten),
                 Column.figures("As purchased", 1, CostDetail.Line::asPurchased, asWritten),
                 Column.figures("Price", 1, CostDetail.Line::price, asWritten),
-                Column.figures("Cost", 1, CostDetail.Line::cost, asWritten),
-                Column.words("Price from", 3, CostDetail.Line::source));
+                Column.figures("Cost", 1, CostDetail.Line::cost, asWritten));
     }
 
     private void selected() {

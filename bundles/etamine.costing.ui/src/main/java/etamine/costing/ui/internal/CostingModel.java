@@ -104,8 +104,7 @@ final class CostingModel {
                 text(line.quantity()),
                 line.asPurchased().map(this::text).orElse("cannot be converted"),
                 line.unitPrice().map(CostingModel::text).orElse("none"),
-                line.cost().map(money -> money.rounded().toString()).orElse("missing"),
-                line.source());
+                line.cost().map(money -> money.rounded().toString()).orElse("missing"));
     }
 
     private String name(String recipe) {
