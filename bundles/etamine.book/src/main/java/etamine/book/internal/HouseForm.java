@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import etamine.book.internal.exchange.Json;
+import etamine.kitchen.allergen.DeclarationList;
 import etamine.kitchen.house.House;
 import etamine.measures.MeasureStyle;
 import etamine.storage.Codec;
@@ -32,7 +33,8 @@ public final class HouseForm implements Codec<House> {
                 form.path("name").asText(),
                 currency(form.path("currency").asText()),
                 zone(form.path("zone").asText()),
-                style(form.path("measures").asText("metric")));
+                style(form.path("measures").asText("metric")),
+                DeclarationList.of(form.path("allergenList").asText(DeclarationList.EU.id())));
     }
 
     @Override
@@ -45,7 +47,8 @@ public final class HouseForm implements Codec<House> {
         return form.put("name", house.name())
                 .put("currency", house.currency().getCurrencyCode())
                 .put("zone", house.zone().getId())
-                .put("measures", house.measures().name().toLowerCase(Locale.ROOT));
+                .put("measures", house.measures().name().toLowerCase(Locale.ROOT))
+                .put("allergenList", house.allergenList().id());
     }
 
     /** The currency of that code, or a sentence saying what to write. */

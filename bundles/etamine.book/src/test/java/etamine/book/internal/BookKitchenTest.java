@@ -3,6 +3,7 @@ package etamine.book.internal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import etamine.kitchen.allergen.DeclarationList;
 import etamine.kitchen.house.House;
 import etamine.measures.MeasureStyle;
 import etamine.storage.BookException;
@@ -14,8 +15,8 @@ import java.util.Currency;
 import org.junit.jupiter.api.Test;
 
 class BookKitchenTest {
-    private static final House LANTERN =
-            new House("Lantern", Currency.getInstance("JPY"), ZoneId.of("Asia/Tokyo"), MeasureStyle.US);
+    private static final House LANTERN = new House(
+            "Lantern", Currency.getInstance("JPY"), ZoneId.of("Asia/Tokyo"), MeasureStyle.US, DeclarationList.FSANZ);
 
     private final VolatileBook book = new VolatileBook();
     private final FakeContext framework = new FakeContext();
@@ -41,7 +42,7 @@ class BookKitchenTest {
         new BookKitchen(book, framework.context()).change(LANTERN);
         assertThat(book.shelf("kitchen").get("kitchen").orElseThrow().json())
                 .isEqualTo(
-                        "{\"name\":\"Lantern\",\"x-note\":\"mine\",\"currency\":\"JPY\",\"zone\":\"Asia/Tokyo\",\"measures\":\"us\"}");
+                        "{\"name\":\"Lantern\",\"x-note\":\"mine\",\"currency\":\"JPY\",\"zone\":\"Asia/Tokyo\",\"measures\":\"us\",\"allergenList\":\"fsanz\"}");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package etamine.kitchen.house;
 
+import etamine.kitchen.allergen.DeclarationList;
 import etamine.measures.MeasureStyle;
 import etamine.measures.Money;
 import java.math.BigDecimal;
@@ -13,8 +14,14 @@ import java.util.Currency;
  * @param currency of every price in the book
  * @param zone the time zone of its clock, for cut-offs and days
  * @param measures how quantities are shown; nothing stored depends on it
+ * @param allergenList by which allergens are declared
  */
-public record House(String name, Currency currency, ZoneId zone, MeasureStyle measures) {
+public record House(String name, Currency currency, ZoneId zone, MeasureStyle measures, DeclarationList allergenList) {
+
+    /** A house that declares allergens by the list of the European Union. */
+    public House(String name, Currency currency, ZoneId zone, MeasureStyle measures) {
+        this(name, currency, zone, measures, DeclarationList.EU);
+    }
 
     /** Money of this house. */
     public Money money(BigDecimal amount) {

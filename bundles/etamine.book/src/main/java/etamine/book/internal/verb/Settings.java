@@ -4,6 +4,7 @@ import etamine.base.verb.VerbCall;
 import etamine.base.verb.VerbException;
 import etamine.base.verb.VerbUsage;
 import etamine.book.internal.HouseForm;
+import etamine.kitchen.allergen.DeclarationList;
 import etamine.kitchen.house.House;
 import etamine.measures.MeasureStyle;
 import java.time.ZoneId;
@@ -21,15 +22,21 @@ import java.util.Optional;
  * @param currency given or not
  * @param zone given or not
  * @param measures given or not
+ * @param allergens given or not
  */
 record Settings(
-        Optional<String> name, Optional<Currency> currency, Optional<ZoneId> zone, Optional<MeasureStyle> measures) {
+        Optional<String> name,
+        Optional<Currency> currency,
+        Optional<ZoneId> zone,
+        Optional<MeasureStyle> measures,
+        Optional<DeclarationList> allergens) {
 
     static VerbUsage options(VerbUsage usage) {
         return usage.with("--name", "NAME", "the kitchen's name, as it stands on orders")
                 .with("--currency", "CODE", "the currency of all prices, such as EUR")
                 .with("--zone", "ZONE", "the time zone of its clock, such as Europe/Dublin")
-                .with("--measures", "metric|us", "how quantities are shown");
+                .with("--measures", "metric|us", "how quantities are shown")
+                .with("--allergens", "LIST", "the list allergens are declared by: eu, us, fsanz, canada or codex");
     }
 
     static Settings of(VerbCall call) throws VerbException {
@@ -38,14 +45,19 @@ record Settings(
                     call.option("--name").filter(name -> !name.isBlank()),
                     call.option("--currency").map(HouseForm::currency),
                     call.option("--zone").map(HouseForm::zone),
-                    call.option("--measures").map(HouseForm::style));
+                    call.option("--measures").map(HouseForm::style),
+                    call.option("--allergens").map(DeclarationList::of));
         } catch (IllegalArgumentException e) {
             throw VerbException.wrongCall(String.valueOf(e.getMessage()));
         }
     }
 
     boolean given() {
-        return name.isPresent() || currency.isPresent() || zone.isPresent() || measures.isPresent();
+        return name.isPresent()
+                || currency.isPresent()
+                || zone.isPresent()
+                || measures.isPresent()
+                || allergens.isPresent();
     }
 
     House over(House house) {
@@ -53,7 +65,8 @@ record Settings(
                 name.orElse(house.name()),
                 currency.orElse(house.currency()),
                 zone.orElse(house.zone()),
-                measures.orElse(house.measures()));
+                measures.orElse(house.measures()),
+                allergens.orElse(house.allergenList()));
     }
 
     static Map<String, Object> json(String location, House house) {
@@ -62,6 +75,7 @@ record Settings(
         kitchen.put("currency", house.currency().getCurrencyCode());
         kitchen.put("zone", house.zone().getId());
         kitchen.put("measures", house.measures().name().toLowerCase(Locale.ROOT));
+        kitchen.put("allergenList", house.allergenList().id());
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("book", location);
         json.put("kitchen", kitchen);
@@ -72,6 +86,8 @@ record Settings(
         return List.of(
                 first,
                 house.name() + ", prices in " + house.currency() + ", clock of " + house.zone() + ", "
-                        + (house.measures() == MeasureStyle.US ? "US" : "metric") + " measures.");
+                        + (house.measures() == MeasureStyle.US ? "US" : "metric")
+                        + " measures, allergens by the list of "
+                        + house.allergenList().title() + ".");
     }
 }
