@@ -39,6 +39,7 @@ public final class LiveCosts implements Costs {
     private final Book book;
     private final Kitchen kitchen;
     private final Items items;
+    private final ShelvedCostSettings settings;
 
     @Reference(
             cardinality = ReferenceCardinality.OPTIONAL,
@@ -65,10 +66,15 @@ public final class LiveCosts implements Costs {
 
     /** Costs of the open book. */
     @Activate
-    public LiveCosts(@Reference Book book, @Reference Kitchen kitchen, @Reference Items items) {
+    public LiveCosts(
+            @Reference Book book,
+            @Reference Kitchen kitchen,
+            @Reference Items items,
+            @Reference ShelvedCostSettings settings) {
         this.book = book;
         this.kitchen = kitchen;
         this.items = items;
+        this.settings = settings;
     }
 
     /** Uses these recipes and price sources, as the registry would hand them over. */
@@ -138,7 +144,7 @@ public final class LiveCosts implements Costs {
         Set<String> changed = ItemChanges.between(state.items(), all);
         RecipeReuse reuse = new RecipeReuse(compiled, state.items(), all, changed);
         List<CompiledRecipe> now = order.stream().map(reuse::compile).toList();
-        PriceBoard board = new PriceBoard(sources);
+        PriceBoard board = new PriceBoard(settings.ranked(sources));
         if (state.standsOn(now)) {
             return new CostState(all, changed, state, board);
         }

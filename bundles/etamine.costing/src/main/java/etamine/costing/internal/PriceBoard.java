@@ -9,14 +9,26 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Asks the price sources in the order of their ranks; the first that knows a usable price is taken. */
+/** Asks the price sources in the order they are given; the first that knows a usable price is taken. */
 final class PriceBoard {
     private final List<PriceSource> ranked;
 
-    PriceBoard(List<PriceSource> sources) {
-        this.ranked = sources.stream()
-                .sorted(Comparator.comparingInt(PriceSource::rank).thenComparing(PriceSource::id))
+    PriceBoard(List<PriceSource> ranked) {
+        this.ranked = List.copyOf(ranked);
+    }
+
+    /** Sources in the order the kitchen wants; those it did not name come after, by their ranks. */
+    static List<PriceSource> ranked(List<PriceSource> sources, List<String> order) {
+        return sources.stream()
+                .sorted(Comparator.comparingInt((PriceSource source) -> place(source, order))
+                        .thenComparingInt(PriceSource::rank)
+                        .thenComparing(PriceSource::id))
                 .toList();
+    }
+
+    private static int place(PriceSource source, List<String> order) {
+        int place = order.indexOf(source.id());
+        return place < 0 ? order.size() : place;
     }
 
     /**

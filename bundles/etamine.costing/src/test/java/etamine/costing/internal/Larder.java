@@ -41,6 +41,7 @@ import java.util.TreeMap;
 /** A few items and recipes for reckoning with, written as people write them. Recipes are added after what they use. */
 final class Larder implements Kitchen {
     final Book book = new VolatileBook();
+    final ShelvedCostSettings settings = new ShelvedCostSettings(book);
     private final Map<String, Item> items = new TreeMap<>();
     private final Map<String, Recipe> recipes = new TreeMap<>();
     private final List<Recipe> order = new ArrayList<>();
@@ -137,7 +138,7 @@ final class Larder implements Kitchen {
     LiveCosts costs(PriceSource... more) {
         List<PriceSource> sources = new ArrayList<>(List.of(more));
         sources.add(written());
-        return new LiveCosts(book, this, itemList).with(recipeList, sources);
+        return new LiveCosts(book, this, itemList, settings).with(recipeList, sources);
     }
 
     PriceSource written() {

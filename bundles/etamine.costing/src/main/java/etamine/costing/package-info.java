@@ -1,0 +1,12 @@
+/**
+ * Costing: the rules costs are reckoned by, what has changed since a day and why, and trying changes out before they are
+ * written. Everything is reckoned over the whole recipe graph; nothing here changes the book until it is told to.
+ */
+@Export
+@Version("1.0.0")
+@NullMarked
+package etamine.costing;
+
+import org.jspecify.annotations.NullMarked;
+import org.osgi.annotation.bundle.Export;
+import org.osgi.annotation.versioning.Version;
