@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
@@ -31,7 +32,8 @@ public final class WidgetGallery {
         table(sash);
         form(sash);
         pictures(sash);
-        shell.setSize(1300, 800);
+        charts(sash);
+        shell.setSize(1430, 880);
         shell.open();
         while (!shell.isDisposed()) {
             if (!display.readAndDispatch()) {
@@ -108,6 +110,72 @@ public final class WidgetGallery {
                         .map(v -> new Spark.Mark(v, v + "0 EUR"))
                         .toList());
         icons(side);
+    }
+
+    static void charts(Composite parent) {
+        Composite side = new Composite(parent, SWT.NONE);
+        side.setLayout(new GridLayout());
+        ScatterPlot plot = new ScatterPlot(side);
+        plot.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        plot.show(menu());
+        TimeChart chart = new TimeChart(side);
+        chart.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        chart.show(prices());
+        ChangeBars bars = new ChangeBars(side);
+        bars.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+        bars.show(List.of(
+                new ChangeBars.Row("On 1 Nov 2026", 5.10, "5.10", true),
+                new ChangeBars.Row("Price", 0.42, "+0.42", false),
+                new ChangeBars.Row("Yield", -0.10, "\u22120.10", false),
+                new ChangeBars.Row("Today", 5.42, "5.42", true)));
+        new SliderRow(side, "field:cream", p -> new NumberField(p, "-100", "1000", 2))
+                .named("Cream, price", "%")
+                .range(SliderRow.Range.of("-50", "100", "1", "0"))
+                .setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+    }
+
+    static ScatterPlot.Plot menu() {
+        List<ScatterPlot.Kind> kinds = List.of(
+                new ScatterPlot.Kind("Puzzle", PlotShape.TRIANGLE, 1),
+                new ScatterPlot.Kind("Star", PlotShape.CIRCLE, 0),
+                new ScatterPlot.Kind("Dog", PlotShape.DIAMOND, 3),
+                new ScatterPlot.Kind("Plowhorse", PlotShape.SQUARE, 2));
+        return new ScatterPlot.Plot(
+                "Share of portions sold, %",
+                "Contribution per portion, EUR",
+                IntStream.range(0, 12)
+                        .mapToObj(at -> new ScatterPlot.Dot(
+                                "p" + at,
+                                "Guinea fowl, celeriac " + at,
+                                4 + at * 7 % 13,
+                                8 + at * 5 % 9 * 0.4,
+                                kinds.get((8 + at * 5 % 9 * 0.4 > 10 ? 0 : 2) + (4 + at * 7 % 13 > 9 ? 1 : 0)),
+                                "figures"))
+                        .toList(),
+                Optional.of(new ScatterPlot.Cut(9, "70 % of an even share: 9 %")),
+                Optional.of(new ScatterPlot.Cut(10, "average 10.00")),
+                kinds);
+    }
+
+    static TimeChart.Chart prices() {
+        LocalDate start = LocalDate.of(2026, 9, 29);
+        return new TimeChart.Chart(
+                "EUR per l",
+                List.of(line("Cream", start, 4.1, true), line("Butter", start, 4.6, true)),
+                Optional.of(new ScatterPlot.Cut(4.4, "target 4.40")));
+    }
+
+    private static TimeChart.Line line(String name, LocalDate start, double base, boolean holds) {
+        return new TimeChart.Line(
+                name,
+                IntStream.range(0, 8)
+                        .mapToObj(at -> new TimeChart.Spot(
+                                name + at,
+                                start.plusDays(at * 7L),
+                                base + at * at % 5 * 0.1,
+                                start.plusDays(at * 7L) + ": " + base))
+                        .toList(),
+                holds);
     }
 
     private static void icons(Composite side) {
