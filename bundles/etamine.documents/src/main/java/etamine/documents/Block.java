@@ -3,13 +3,28 @@ package etamine.documents;
 import java.util.List;
 
 /** Part of a {@link Paper}. */
-public sealed interface Block {
+public sealed interface Block
+        permits Block.Heading,
+                Block.Text,
+                Block.Caution,
+                Block.Facts,
+                Block.Grid,
+                Block.Together,
+                Block.Beside,
+                Block.NewPage,
+                Drawing {
 
     /** A smaller heading; stays with what follows it. */
     record Heading(String text) implements Block {}
 
     /** Running text, wrapped; line breaks in it are kept. */
     record Text(String text) implements Block {}
+
+    /** What must not be overlooked: text in a box with a sign before it. */
+    record Caution(String text) implements Block {}
+
+    /** What follows begins on a page of its own; nothing happens at the top of a page. */
+    record NewPage() implements Block {}
 
     /**
      * Labels with values, one pair a line.
@@ -25,6 +40,38 @@ public sealed interface Block {
 
         /** One label and its value. */
         public record Pair(String label, String value) {}
+    }
+
+    /**
+     * Blocks that stay on one page when one page can hold them.
+     *
+     * @param blocks the blocks, top to bottom
+     */
+    record Together(List<Block> blocks) implements Block {
+
+        /** Copies the list. */
+        public Together {
+            blocks = List.copyOf(blocks);
+        }
+    }
+
+    /**
+     * Two columns side by side; where one page cannot hold them they stand one below the other.
+     *
+     * @param left the left column
+     * @param right the right column
+     * @param leftPercent the left column's share of the width, from 10 to 90
+     */
+    record Beside(List<Block> left, List<Block> right, int leftPercent) implements Block {
+
+        /** Copies the lists and checks the share. */
+        public Beside {
+            left = List.copyOf(left);
+            right = List.copyOf(right);
+            if (leftPercent < 10 || leftPercent > 90) {
+                throw new IllegalArgumentException("A column takes from 10 to 90 percent of the width.");
+            }
+        }
     }
 
     /**
@@ -53,7 +100,31 @@ public sealed interface Block {
      *
      * @param heading its heading
      * @param weight its share of the width beside the others', more than 0
-     * @param right whether its cells are set against the right edge, as figures are
+     * @param align where its cells' text stands
+     * @param upright whether the heading is turned to read upwards, for narrow columns
      */
-    record Column(String heading, int weight, boolean right) {}
+    record Column(String heading, int weight, Align align, boolean upright) {
+
+        /** Checks the weight. */
+        public Column {
+            if (weight <= 0) {
+                throw new IllegalArgumentException("A column has a weight of more than 0.");
+            }
+        }
+
+        /** A column with a level heading. */
+        public Column(String heading, int weight, boolean right) {
+            this(heading, weight, right ? Align.RIGHT : Align.LEFT, false);
+        }
+
+        /** A narrow column of marks under a heading that reads upwards. */
+        public static Column marks(String heading, int weight) {
+            return new Column(heading, weight, Align.CENTRE, true);
+        }
+
+        /** Whether its cells are set against the right edge. */
+        public boolean right() {
+            return align == Align.RIGHT;
+        }
+    }
 }

@@ -1,9 +1,9 @@
 /**
- * Papers: a neutral page of headings, facts and grids, written as PDF, HTML or CSV. Whoever fills a paper does the
- * arithmetic and the formatting of figures; here is only layout.
+ * Papers: a neutral page of headings, facts, grids and pictures made of shapes, written as PDF, HTML, CSV or XLSX.
+ * Whoever fills a paper does the arithmetic and the formatting of figures; here is only layout.
  */
 @Export
-@Version("1.0.0")
+@Version("1.1.0")
 @NullMarked
 package etamine.documents;
 

@@ -94,6 +94,7 @@ class ImportTableTest {
         words.put("sql", List.of("javax.sql"));
         words.put("sqlite", List.of("org.sqlite"));
         words.put("fastcsv", List.of("de.siegmar"));
+        words.put("imageio", List.of("javax.imageio"));
         words.put("pdfbox", List.of("org.apache.pdfbox", "org.apache.fontbox"));
         words.put("picocli", List.of("picocli"));
         words.put("jface", List.of("org.eclipse.jface", "org.eclipse.core"));

@@ -84,7 +84,7 @@ class PaperDocumentsTest {
         Path file = folder.resolve("odd.pdf");
         String endless = "x".repeat(5_000);
         documents.pdf(paper(List.of(List.of(endless + "\u0000\uD83C\uDF72\t", "1"))), file);
-        assertThat(text(file).replaceAll("[^x]", "")).hasSize(5_000);
+        assertThat(text(file).replace("Boxes", "").replaceAll("[^x]", "")).hasSize(5_000);
     }
 
     @Test

@@ -2,6 +2,7 @@ package etamine.ordering.internal;
 
 import static etamine.ordering.internal.SetKitchenware.item;
 
+import etamine.base.Printout;
 import etamine.base.Progress;
 import etamine.base.verb.Report;
 import etamine.base.verb.Verb;
@@ -10,6 +11,7 @@ import etamine.base.verb.VerbException;
 import etamine.documents.Block;
 import etamine.documents.Documents;
 import etamine.documents.Paper;
+import etamine.documents.Workbook;
 import etamine.kitchen.par.Par;
 import etamine.measures.Quantity;
 import etamine.measures.Unit;
@@ -91,6 +93,21 @@ final class Bench {
         @Override
         public void csv(Block.Grid grid, Path file) throws IOException {
             write(grid.rows().stream().map(row -> String.join(",", row)).collect(Collectors.joining("\n")), file);
+        }
+
+        @Override
+        public void csv(Workbook.Sheet sheet, Path file) throws IOException {
+            write(sheet.toString(), file);
+        }
+
+        @Override
+        public void xlsx(Workbook workbook, Path file) throws IOException {
+            write(workbook.toString(), file);
+        }
+
+        @Override
+        public Printout printout(Paper paper) {
+            throw new AssertionError("Orders are written, not printed here: " + paper.title());
         }
 
         private void write(String text, Path file) throws IOException {
