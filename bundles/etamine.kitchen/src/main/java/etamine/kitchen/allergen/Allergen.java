@@ -55,6 +55,11 @@ public record Allergen(String word, Optional<Substance> substance, String name, 
         return new Allergen(word, substance, name, Optional.of(measured));
     }
 
+    /** Whether it is sulphur dioxide or sulphites, which alone are measured. */
+    public boolean isSulphites() {
+        return substance.equals(Optional.of(Substance.SULPHITES));
+    }
+
     /** What to ask for so that it is named, such as {@code Name the nut.}; empty when it is. */
     public Optional<String> ask() {
         return substance

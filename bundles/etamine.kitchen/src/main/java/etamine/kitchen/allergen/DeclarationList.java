@@ -98,7 +98,7 @@ public enum DeclarationList {
     }
 
     private Standing standing(Group group, Allergen allergen) {
-        boolean little = allergen.substance().equals(Optional.of(Substance.SULPHITES))
+        boolean little = allergen.isSulphites()
                 && allergen.amount()
                         .filter(amount -> !sulphites.reachedBy(amount))
                         .isPresent();

@@ -120,6 +120,11 @@ final class RecipeGraph {
         return Collections.unmodifiableList(users.getOrDefault(item, List.of()));
     }
 
+    /** Whether any recipe is in a loop or behind one. */
+    boolean hasLoops() {
+        return !looped.isEmpty();
+    }
+
     /** The shortest way from a recipe through what it needs back to itself; empty when it is in no loop. */
     Optional<List<Recipe>> loopThrough(String id) {
         if (!looped.contains(id)) {
