@@ -105,7 +105,8 @@ public record Ingredient(Item item, Map<String, String> yieldNotes) {
                         item.measures(),
                         item.preparations(),
                         item.allergens(),
-                        item.writtenPrice()),
+                        item.writtenPrice(),
+                        item.diet()),
                 yieldNotes);
     }
 
@@ -126,7 +127,8 @@ public record Ingredient(Item item, Map<String, String> yieldNotes) {
                         measures,
                         preparations,
                         allergens,
-                        price),
+                        price,
+                        item.diet()),
                 yieldNotes);
     }
 }

@@ -4,7 +4,6 @@ import etamine.kitchen.item.Item;
 import etamine.kitchen.item.ItemChanges;
 import etamine.kitchen.item.ItemSource;
 import etamine.kitchen.item.Items;
-import etamine.measures.Equivalence;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -90,27 +89,8 @@ public final class MergedItems implements Items {
             items.remove(id);
             parts.stream()
                     .flatMap(part -> Optional.ofNullable(part.get(id)).stream())
-                    .forEach(item -> items.merge(id, item, MergedItems::join));
+                    .forEach(item -> items.merge(id, item, Item::joinedBy));
         }
         return items;
-    }
-
-    private static Item join(Item own, Item contributed) {
-        List<Equivalence> measures = new ArrayList<>(own.measures());
-        contributed.measures().stream()
-                .filter(measure -> !measures.contains(measure))
-                .forEach(measures::add);
-        return new Item(
-                own.id(),
-                own.name(),
-                own.group(),
-                own.made() || contributed.made(),
-                own.storage(),
-                own.keeps(),
-                own.countIn(),
-                measures,
-                own.preparations(),
-                own.allergens(),
-                own.writtenPrice());
     }
 }

@@ -1,8 +1,10 @@
 package etamine.kitchen.item;
 
 import etamine.base.Explanation;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -13,13 +15,26 @@ import java.util.TreeSet;
  * @param contains allergens it contains, in the kitchen's words
  * @param mayContain allergens it may contain through handling
  * @param known whether somebody has established both lists
+ * @param named the species, nut or cereal behind a word of the lists, such as {@code hake} behind {@code fish}
+ * @param sulphites how much sulphite it has ready to eat, as total SO2 in mg/kg or mg/l; empty when not measured
  */
-public record Allergens(Set<String> contains, Set<String> mayContain, boolean known) {
+public record Allergens(
+        Set<String> contains,
+        Set<String> mayContain,
+        boolean known,
+        Map<String, String> named,
+        Optional<BigDecimal> sulphites) {
 
-    /** Copies the sets. */
+    /** Copies the collections. */
     public Allergens {
         contains = Set.copyOf(contains);
         mayContain = Set.copyOf(mayContain);
+        named = Map.copyOf(named);
+    }
+
+    /** Allergens of which neither species nor amounts are known. */
+    public Allergens(Set<String> contains, Set<String> mayContain, boolean known) {
+        this(contains, mayContain, known, Map.of(), Optional.empty());
     }
 
     /** What stands wherever allergens are shown. */

@@ -6,6 +6,7 @@ import etamine.measures.Equivalence;
 import etamine.measures.Unit;
 import etamine.measures.UnitPrice;
 import java.time.Period;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,6 +24,7 @@ import java.util.Optional;
  * @param preparations ways of preparing it, with their yields
  * @param allergens what is known of its allergens
  * @param writtenPrice a price somebody wrote on it
+ * @param diet which ways of eating it fits
  */
 public record Item(
         String id,
@@ -35,12 +37,68 @@ public record Item(
         List<Equivalence> measures,
         List<Preparation> preparations,
         Allergens allergens,
-        Optional<UnitPrice> writtenPrice) {
+        Optional<UnitPrice> writtenPrice,
+        Diet diet) {
 
     /** Copies the lists. */
     public Item {
         measures = List.copyOf(measures);
         preparations = List.copyOf(preparations);
+    }
+
+    /** An item of which no way of eating is known to fit. */
+    public Item(
+            String id,
+            String name,
+            String group,
+            boolean made,
+            String storage,
+            Optional<Period> keeps,
+            Unit countIn,
+            List<Equivalence> measures,
+            List<Preparation> preparations,
+            Allergens allergens,
+            Optional<UnitPrice> writtenPrice) {
+        this(
+                id,
+                name,
+                group,
+                made,
+                storage,
+                keeps,
+                countIn,
+                measures,
+                preparations,
+                allergens,
+                writtenPrice,
+                Diet.UNKNOWN);
+    }
+
+    /** The same with other allergens. */
+    public Item withAllergens(Allergens changed) {
+        return new Item(
+                id, name, group, made, storage, keeps, countIn, measures, preparations, changed, writtenPrice, diet);
+    }
+
+    /** What an ingredient and a contributed item of the same id are together: its own facts, more measures. */
+    public Item joinedBy(Item contributed) {
+        List<Equivalence> all = new ArrayList<>(measures);
+        contributed.measures().stream()
+                .filter(measure -> !all.contains(measure))
+                .forEach(all::add);
+        return new Item(
+                id,
+                name,
+                group,
+                made || contributed.made(),
+                storage,
+                keeps,
+                countIn,
+                all,
+                preparations,
+                allergens,
+                writtenPrice,
+                diet);
     }
 
     /** The preparation of that name. */

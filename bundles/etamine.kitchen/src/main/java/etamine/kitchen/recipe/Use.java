@@ -8,6 +8,7 @@ import etamine.measures.Dimension;
 import etamine.measures.Quantity;
 import etamine.measures.Ratio;
 import etamine.measures.Unit;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -17,8 +18,29 @@ import java.util.Optional;
  * @param quantity how much, on the stated basis
  * @param as the preparation; empty when used as it is
  * @param basis before or after trimming
+ * @param substitutes items that may stand in for it; what they bring along counts as possible
  */
-public record Use(String item, Quantity quantity, Optional<String> as, Basis basis) {
+public record Use(String item, Quantity quantity, Optional<String> as, Basis basis, List<String> substitutes) {
+
+    /** Copies the list. */
+    public Use {
+        substitutes = List.copyOf(substitutes);
+    }
+
+    /** A line that nothing may stand in for. */
+    public Use(String item, Quantity quantity, Optional<String> as, Basis basis) {
+        this(item, quantity, as, basis, List.of());
+    }
+
+    /** The same in another quantity. */
+    public Use withQuantity(Quantity changed) {
+        return new Use(item, changed, as, basis, substitutes);
+    }
+
+    /** The same on another basis; the quantity stays as written. */
+    public Use withBasis(Basis changed) {
+        return new Use(item, quantity, as, changed, substitutes);
+    }
 
     /**
      * The quantity as purchased, in the dimension the item is counted in, or the equivalence that is missing. Trimming

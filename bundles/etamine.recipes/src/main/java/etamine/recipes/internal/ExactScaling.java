@@ -13,6 +13,7 @@ import etamine.recipes.Scaled;
 import etamine.recipes.Scaling;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -81,22 +82,12 @@ public final class ExactScaling implements Scaling {
     @Override
     public Recipe times(Recipe recipe, Ratio factor) {
         List<Use> uses = recipe.uses().stream()
-                .map(use -> new Use(use.item(), use.quantity().times(factor), use.as(), use.basis()))
+                .map(use -> use.withQuantity(use.quantity().times(factor)))
                 .toList();
         List<Make> makes = recipe.makes().stream()
-                .map(make -> new Make(make.item(), make.quantity().times(factor), make.credit()))
+                .map(make -> make.withQuantity(make.quantity().times(factor)))
                 .toList();
-        return new Recipe(
-                recipe.id(),
-                recipe.name(),
-                recipe.kind(),
-                uses,
-                makes,
-                recipe.portion(),
-                recipe.keeps(),
-                recipe.tested(),
-                recipe.steps(),
-                recipe.menu(),
-                recipe.notes());
+        Optional<Quantity> absorbs = recipe.making().absorbs().map(water -> water.times(factor));
+        return recipe.withUses(uses).withMakes(makes).withMaking(recipe.making().withAbsorbs(absorbs));
     }
 }

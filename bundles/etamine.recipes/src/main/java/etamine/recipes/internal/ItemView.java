@@ -2,9 +2,6 @@ package etamine.recipes.internal;
 
 import etamine.kitchen.item.Item;
 import etamine.kitchen.item.Items;
-import etamine.measures.Equivalence;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -33,7 +30,7 @@ record ItemView(Function<String, Optional<Item>> lookup, boolean complete) {
                     Item own = listed.get(id);
                     Item fresh = made.get(id);
                     if (own != null) {
-                        return Optional.of(fresh == null ? own : join(own, fresh));
+                        return Optional.of(fresh == null ? own : own.joinedBy(fresh));
                     }
                     return fresh != null ? Optional.of(fresh) : find(id).filter(item -> !item.made());
                 },
@@ -46,22 +43,5 @@ record ItemView(Function<String, Optional<Item>> lookup, boolean complete) {
 
     String name(String id) {
         return find(id).map(Item::name).orElse(id);
-    }
-
-    private static Item join(Item own, Item made) {
-        List<Equivalence> measures = new ArrayList<>(own.measures());
-        made.measures().stream().filter(measure -> !measures.contains(measure)).forEach(measures::add);
-        return new Item(
-                own.id(),
-                own.name(),
-                own.group(),
-                true,
-                own.storage(),
-                own.keeps(),
-                own.countIn(),
-                measures,
-                own.preparations(),
-                own.allergens(),
-                own.writtenPrice());
     }
 }

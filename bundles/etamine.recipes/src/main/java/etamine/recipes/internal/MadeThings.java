@@ -49,7 +49,7 @@ final class MadeThings {
             if (graph.maker(make.item()).filter(maker -> maker == recipe).isPresent()) {
                 items.put(make.item(), item(recipe, make, i == 0));
             } else {
-                items.computeIfPresent(make.item(), (id, item) -> withAllergens(item, rolled.get(id)));
+                items.computeIfPresent(make.item(), (id, item) -> item.withAllergens(rolled.get(id)));
             }
         }
     }
@@ -111,21 +111,6 @@ final class MadeThings {
         mayContain.addAll(other.mayContain());
         mayContain.removeAll(contains);
         return new Allergens(contains, mayContain, one.known() && other.known());
-    }
-
-    private static Item withAllergens(Item item, Allergens allergens) {
-        return new Item(
-                item.id(),
-                item.name(),
-                item.group(),
-                item.made(),
-                item.storage(),
-                item.keeps(),
-                item.countIn(),
-                item.measures(),
-                item.preparations(),
-                allergens,
-                item.writtenPrice());
     }
 
     private static String heading(Kind kind) {

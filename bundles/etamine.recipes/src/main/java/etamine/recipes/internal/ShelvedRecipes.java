@@ -6,6 +6,7 @@ import etamine.kitchen.item.Items;
 import etamine.kitchen.recipe.Kind;
 import etamine.kitchen.recipe.Make;
 import etamine.kitchen.recipe.Recipe;
+import etamine.kitchen.recipe.Standing;
 import etamine.measures.Quantity;
 import etamine.measures.Unit;
 import etamine.recipes.Change;
@@ -129,22 +130,12 @@ public final class ShelvedRecipes implements RecipeBook {
         Recipe original = known(id);
         String fresh = freshId(name);
         List<Make> makes = original.makes().stream()
-                .map(make -> make.item().equals(id) ? new Make(fresh, make.quantity(), make.credit()) : make)
+                .map(make -> make.item().equals(id)
+                        ? new Make(fresh, make.quantity(), make.credit(), make.marketValue())
+                        : make)
                 .toList();
-        return save(
-                new Recipe(
-                        fresh,
-                        name,
-                        original.kind(),
-                        original.uses(),
-                        makes,
-                        original.portion(),
-                        original.keeps(),
-                        0,
-                        original.steps(),
-                        original.menu(),
-                        original.notes()),
-                0);
+        Recipe copy = original.withId(fresh).withName(name).withMakes(makes).withStanding(Standing.DRAFT);
+        return save(copy, 0);
     }
 
     @Override

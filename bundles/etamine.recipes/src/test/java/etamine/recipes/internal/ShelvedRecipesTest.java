@@ -47,7 +47,9 @@ class ShelvedRecipesTest {
         Recipe plate = added("Crème brûlée", Kind.PLATE);
 
         assertThat(plate.id()).isEqualTo("creme-brulee");
-        assertThat(plate.makes()).hasToString("[Make[item=creme-brulee, quantity=1 portion, credit=Optional.empty]]");
+        assertThat(plate.makes())
+                .hasToString(
+                        "[Make[item=creme-brulee, quantity=1 portion, credit=Optional.empty, marketValue=Optional.empty]]");
         assertThat(range.book.history().undoable()).contains("Add Crème brûlée");
         assertThat(range.writing.start("Crème brûlée", Kind.COMPONENT).id()).isEqualTo("creme-brulee-2");
     }

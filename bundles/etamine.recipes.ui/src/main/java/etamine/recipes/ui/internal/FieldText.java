@@ -48,7 +48,7 @@ final class FieldText {
             case MENU_PRICE -> price(text);
             case TAX -> tax(text);
             case Q_FACTOR -> qFactor(text);
-            case NOTES -> recipe -> Draft.of(recipe).notes(text).done();
+            case NOTES -> recipe -> recipe.withNotes(text);
         };
     }
 
@@ -56,7 +56,7 @@ final class FieldText {
         if (text.isEmpty()) {
             throw new MeasureException("Give the recipe a name.");
         }
-        return recipe -> Draft.of(recipe).name(text).done();
+        return recipe -> recipe.withName(text);
     }
 
     private static UnaryOperator<Recipe> portion(String text) {
@@ -64,7 +64,7 @@ final class FieldText {
         if (portion.filter(Quantity::isZero).isPresent()) {
             throw new MeasureException("A portion must be more than zero.");
         }
-        return recipe -> Draft.of(recipe).portion(portion).done();
+        return recipe -> recipe.withPortion(portion);
     }
 
     private static String days(Period period) {
@@ -78,12 +78,12 @@ final class FieldText {
                 : Optional.of(Period.ofDays(whole(text, "Write how many days it keeps, such as 3.")));
         return recipe -> recipe.keeps().map(FieldText::days).equals(days.map(FieldText::days))
                 ? recipe
-                : Draft.of(recipe).keeps(days).done();
+                : recipe.withMaking(recipe.making().withKeeps(days));
     }
 
     private static UnaryOperator<Recipe> tested(String text) {
         int times = text.isEmpty() ? 0 : whole(text, "Write how often it was tested, such as 3.");
-        return recipe -> Draft.of(recipe).tested(times).done();
+        return recipe -> recipe.withStanding(recipe.standing().withTested(times));
     }
 
     private static int whole(String text, String sentence) {
@@ -95,30 +95,23 @@ final class FieldText {
 
     private static UnaryOperator<Recipe> price(String text) {
         if (text.isEmpty()) {
-            return recipe -> Draft.of(recipe).menu(Optional.empty()).done();
+            return recipe -> recipe.withMenu(Optional.empty());
         }
         BigDecimal price = decimal(text, "Write a price such as 24.00.");
-        return recipe -> Draft.of(recipe)
-                .menu(Optional.of(new MenuPrice(
-                        price, menu(recipe).taxPercent(), menu(recipe).qFactorPercent())))
-                .done();
+        return recipe -> recipe.withMenu(Optional.of(menu(recipe).withPrice(price)));
     }
 
     private static UnaryOperator<Recipe> tax(String text) {
         BigDecimal percent = text.isEmpty() ? BigDecimal.ZERO : decimal(text, "Write a percentage such as 13.5.");
         return recipe -> recipe.menu()
-                .map(menu -> Draft.of(recipe)
-                        .menu(Optional.of(new MenuPrice(menu.price(), percent, menu.qFactorPercent())))
-                        .done())
+                .map(menu -> recipe.withMenu(Optional.of(menu.withTaxPercent(percent))))
                 .orElse(recipe);
     }
 
     private static UnaryOperator<Recipe> qFactor(String text) {
         BigDecimal percent = text.isEmpty() ? BigDecimal.ZERO : decimal(text, "Write a percentage such as 2.");
         return recipe -> recipe.menu()
-                .map(menu -> Draft.of(recipe)
-                        .menu(Optional.of(new MenuPrice(menu.price(), menu.taxPercent(), percent)))
-                        .done())
+                .map(menu -> recipe.withMenu(Optional.of(menu.withQFactorPercent(percent))))
                 .orElse(recipe);
     }
 

@@ -126,7 +126,7 @@ final class RecipePane {
 
     private void kindPicked() {
         Kind picked = KindText.read(kind.getText());
-        save.accept(shown, recipe -> Draft.of(recipe).kind(picked).done());
+        save.accept(shown, recipe -> recipe.withKind(picked));
     }
 
     void show(Recipe recipe) {

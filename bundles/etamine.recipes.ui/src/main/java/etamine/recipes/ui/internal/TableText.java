@@ -31,14 +31,11 @@ final class TableText {
     /** Reads one line used. */
     Attempt use(int row, List<String> cells) {
         if (isEmpty(cells)) {
-            return new Attempt.Edit(recipe ->
-                    Draft.of(recipe).uses(Draft.without(recipe.uses(), row)).done());
+            return new Attempt.Edit(recipe -> recipe.withUses(Rows.without(recipe.uses(), row)));
         }
         UseLines.Reading reading = lines.read(cells.get(0));
         if (reading instanceof UseLines.Reading.Clear clear) {
-            return new Attempt.Edit(recipe -> Draft.of(recipe)
-                    .uses(Draft.with(recipe.uses(), row, clear.use()))
-                    .done());
+            return new Attempt.Edit(recipe -> recipe.withUses(Rows.with(recipe.uses(), row, clear.use())));
         }
         return new Attempt.Bad(((UseLines.Reading.Unclear) reading).text());
     }
@@ -55,8 +52,7 @@ final class TableText {
     /** Reads one thing made: item, quantity, credit. */
     Attempt make(int row, List<String> cells) {
         if (isEmpty(cells)) {
-            return new Attempt.Edit(recipe ->
-                    Draft.of(recipe).makes(Draft.without(recipe.makes(), row)).done());
+            return new Attempt.Edit(recipe -> recipe.withMakes(Rows.without(recipe.makes(), row)));
         }
         if (cells.get(0).isEmpty()) {
             return new Attempt.Bad("Name what it makes.");
@@ -68,12 +64,22 @@ final class TableText {
             }
             Optional<UnitPrice> credit = credit(cells.get(2));
             String item = words.id(cells.get(0));
-            return new Attempt.Edit(recipe -> Draft.of(recipe)
-                    .makes(Draft.with(recipe.makes(), row, new Make(item, quantity, credit)))
-                    .done());
+            Make typed = new Make(item, quantity, credit);
+            return new Attempt.Edit(
+                    recipe -> recipe.withMakes(Rows.with(recipe.makes(), row, keepingValue(recipe, row, typed))));
         } catch (MeasureException unclear) {
             return new Attempt.Bad(unclear.getMessage());
         }
+    }
+
+    private static Make keepingValue(Recipe recipe, int row, Make typed) {
+        return row < recipe.makes().size()
+                ? new Make(
+                        typed.item(),
+                        typed.quantity(),
+                        typed.credit(),
+                        recipe.makes().get(row).marketValue())
+                : typed;
     }
 
     private static Optional<UnitPrice> credit(String text) {
@@ -123,15 +129,13 @@ final class TableText {
     /** Reads one step: text, minutes of hands, minutes by itself, equipment, numbers of the steps before. */
     static Attempt step(int row, List<String> cells) {
         if (isEmpty(cells)) {
-            return new Attempt.Edit(recipe ->
-                    Draft.of(recipe).steps(Draft.without(recipe.steps(), row)).done());
+            return new Attempt.Edit(recipe -> recipe.withSteps(Rows.without(recipe.steps(), row)));
         }
         try {
             Duration hands = time(cells.get(1));
             Duration unattended = time(cells.get(2));
-            return new Attempt.Edit(recipe -> Draft.of(recipe)
-                    .steps(Draft.with(recipe.steps(), row, step(recipe, row, cells, hands, unattended)))
-                    .done());
+            return new Attempt.Edit(recipe ->
+                    recipe.withSteps(Rows.with(recipe.steps(), row, step(recipe, row, cells, hands, unattended))));
         } catch (MeasureException unclear) {
             return new Attempt.Bad(unclear.getMessage());
         }
@@ -152,7 +156,16 @@ final class TableText {
                 .map(number -> stepId(recipe, number))
                 .toList();
         String id = old.map(Step::id).orElseGet(() -> freshId(recipe));
-        return new Step(id, cells.get(0), keptHands, keptRest, cells.get(3), after);
+        return new Step(
+                id,
+                cells.get(0),
+                keptHands,
+                keptRest,
+                cells.get(3),
+                after,
+                old.map(Step::temperature).orElse(""),
+                old.map(Step::holds).orElse(Duration.ZERO),
+                old.map(Step::station).orElse(""));
     }
 
     private static String stepId(Recipe recipe, String number) {
