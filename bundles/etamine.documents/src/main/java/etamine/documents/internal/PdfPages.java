@@ -72,7 +72,7 @@ final class PdfPages extends Canvas {
 
     @Override
     void showUpright(String line, float x, Type type) throws IOException {
-        new TextPen(content, text()).show(line, Matrix.getRotateInstance(Math.PI / 2, x, y), type);
+        new TextPen(content, text()).show(line, Matrix.getRotateInstance(Math.PI / 2, x, y + 3), type);
     }
 
     @Override
