@@ -1,6 +1,7 @@
 /**
- * Costing: the rules costs are reckoned by, what has changed since a day and why, and trying changes out before they are
- * written. Everything is reckoned over the whole recipe graph; nothing here changes the book until it is told to.
+ * Costing: the rules costs are reckoned by, what has changed since a day and why, trying changes out before they are
+ * written, what to charge, how the menu earns, and what was sold against what it took. Nothing here changes the book until
+ * it is told to.
  */
 @Export
 @Version("1.0.0")
