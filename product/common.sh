@@ -1,4 +1,14 @@
 # Shared by the scripts beside it; POSIX sh. The caller has set `product` to this folder.
+
+# Names and words on the command line come through whole only where the locale can hold them.
+case ${LC_ALL:-${LC_CTYPE:-${LANG:-}}} in
+    *[Uu][Tt][Ff]-8* | *[Uu][Tt][Ff]8*) ;;
+    *)
+        LC_ALL=C.UTF-8
+        export LC_ALL
+        ;;
+esac
+
 root=$(dirname "$product")
 target=$product/target
 app=$target/app
