@@ -1,32 +1,31 @@
 package etamine.costing;
 
-import java.io.IOException;
-import java.nio.file.Path;
+import java.util.List;
 import org.osgi.annotation.versioning.ProviderType;
 
-/**
- * Writes what costing knows to files. The ending of the file says how: {@code .pdf} and {@code .html} a page to read,
- * {@code .csv} and {@code .xlsx} the table alone. Thread-safe; every method throws an {@link IllegalArgumentException}
- * whose message says what to do when the ending is another one or the module that writes papers is not installed.
- */
+/** Puts what costing knows on paper and into tables. There while the module that lays papers out is. Thread-safe. */
 @ProviderType
 public interface CostPapers {
 
-    /** Whether papers can be written at all: whether the module that lays them out is there. */
-    boolean ready();
-
-    /** The costing sheet of a recipe: every line, its price and where it comes from, and what the plate comes to. */
-    void costingSheet(String recipe, Path file) throws IOException;
+    /**
+     * The costing sheet of a recipe: every line, its price and where it comes from, and what the plate comes to.
+     *
+     * @throws IllegalArgumentException if there is no such recipe; the message says what to do
+     */
+    CostPaper costingSheet(String recipe);
 
     /** All plates and drinks on the menu with price, cost, food-cost percentage and contribution. */
-    void priceList(Path file) throws IOException;
+    CostPaper priceList();
 
     /** A menu analysis. */
-    void menu(MenuReport report, Path file) throws IOException;
+    CostPaper menu(MenuReport report);
 
     /** A statement. */
-    void statement(Statement statement, Path file) throws IOException;
+    CostPaper statement(Statement statement);
+
+    /** The food cost of some weeks. */
+    CostPaper weeks(List<WeekCost> weeks);
 
     /** A butcher's test sheet. */
-    void butcher(ButcherSheet sheet, Path file) throws IOException;
+    CostPaper butcher(ButcherSheet sheet);
 }
