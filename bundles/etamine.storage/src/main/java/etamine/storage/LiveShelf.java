@@ -2,6 +2,7 @@ package etamine.storage;
 
 import etamine.base.Exemption;
 import etamine.base.Subscription;
+import java.time.Instant;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
@@ -20,22 +21,27 @@ import java.util.TreeMap;
         rule = "exported-types",
         because = "every module follows its shelf the same way, over whatever book it is given")
 public final class LiveShelf<T> implements AutoCloseable {
+    private final Shelf shelf;
     private final String name;
     private final Codec<T> codec;
     private final Subscription subscription;
-    private volatile State<T> state = new State<>(new TreeMap<>(), Map.of(), new TreeMap<>());
+    private volatile State<T> state = new State<>(new TreeMap<>(), Map.of(), Map.of(), new TreeMap<>());
 
     private record State<T>(
-            SortedMap<String, T> values, Map<String, Long> revisions, SortedMap<String, String> unreadable) {}
+            SortedMap<String, T> values,
+            Map<String, Long> revisions,
+            Map<String, Instant> written,
+            SortedMap<String, String> unreadable) {}
 
     /** Reads the shelf and follows it until closed. */
     public LiveShelf(Book book, String name, Codec<T> codec) {
+        this.shelf = book.shelf(name);
         this.name = name;
         this.codec = codec;
         synchronized (this) {
             this.subscription = book.follow(this::follow);
             Draft draft = new Draft();
-            book.shelf(name).all().forEach(draft::take);
+            shelf.all().forEach(draft::take);
             state = draft.freeze();
         }
     }
@@ -53,6 +59,37 @@ public final class LiveShelf<T> implements AutoCloseable {
     /** The revision of a value, to save against; 0 if there is none. */
     public long revision(String id) {
         return state.revisions.getOrDefault(id, 0L);
+    }
+
+    /**
+     * The values as they stood at that instant, by id; those written later stand as they were first written. What cannot
+     * be read is left out. Reads the book, so call it in the background.
+     */
+    public SortedMap<String, T> asOf(Instant at) {
+        SortedMap<String, T> then = new TreeMap<>();
+        shelf.firsts().stream()
+                .filter(document -> document.at().isAfter(at))
+                .forEach(document -> readable(document).ifPresent(value -> then.put(document.id(), value)));
+        shelf.asOf(at).forEach(document -> readable(document).ifPresent(value -> then.put(document.id(), value)));
+        return Collections.unmodifiableSortedMap(then);
+    }
+
+    /** When a document was first written; empty when it never was. Reads the book. */
+    public Optional<Instant> firstWritten(String id) {
+        return shelf.history(id).stream().findFirst().map(Document::at);
+    }
+
+    private Optional<T> readable(Document document) {
+        try {
+            return Optional.of(codec.read(document.id(), document.json()));
+        } catch (IllegalArgumentException unreadable) {
+            return Optional.empty();
+        }
+    }
+
+    /** When the present revision of a value was written; empty when there is none. */
+    public Optional<Instant> writtenAt(String id) {
+        return Optional.ofNullable(state.written.get(id));
     }
 
     /** Documents that could not be read, id to reason. */
@@ -91,16 +128,18 @@ public final class LiveShelf<T> implements AutoCloseable {
     private final class Draft {
         private final SortedMap<String, T> values;
         private final Map<String, Long> revisions;
+        private final Map<String, Instant> written;
         private final SortedMap<String, String> unreadable;
 
         Draft() {
-            this(new State<>(new TreeMap<>(), Map.of(), new TreeMap<>()));
+            this(new State<>(new TreeMap<>(), Map.of(), Map.of(), new TreeMap<>()));
         }
 
         /** Copies of sorted maps are made without comparing anything, which counts with thousands of documents. */
         Draft(State<T> from) {
             values = new TreeMap<>(from.values);
             revisions = new HashMap<>(from.revisions);
+            written = new HashMap<>(from.written);
             unreadable = new TreeMap<>(from.unreadable);
         }
 
@@ -108,10 +147,12 @@ public final class LiveShelf<T> implements AutoCloseable {
             values.remove(document.id());
             unreadable.remove(document.id());
             revisions.remove(document.id());
+            written.remove(document.id());
             if (document.removed()) {
                 return;
             }
             revisions.put(document.id(), document.revision());
+            written.put(document.id(), document.at());
             try {
                 values.put(document.id(), codec.read(document.id(), document.json()));
             } catch (IllegalArgumentException problem) {
@@ -123,6 +164,7 @@ public final class LiveShelf<T> implements AutoCloseable {
             return new State<>(
                     Collections.unmodifiableSortedMap(values),
                     Collections.unmodifiableMap(revisions),
+                    Collections.unmodifiableMap(written),
                     Collections.unmodifiableSortedMap(unreadable));
         }
     }

@@ -1,5 +1,6 @@
 package etamine.storage;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.osgi.annotation.versioning.ProviderType;
@@ -19,4 +20,10 @@ public interface Shelf {
 
     /** Every revision of a document, oldest first, removals included. */
     List<Document> history(String id);
+
+    /** The documents as they stood at that instant, by id: of each the last revision written by then. */
+    List<Document> asOf(Instant at);
+
+    /** The first revision of every document there ever was, by id. */
+    List<Document> firsts();
 }

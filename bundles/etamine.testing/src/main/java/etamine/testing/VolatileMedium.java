@@ -11,6 +11,7 @@ import etamine.storage.ModuleFormat;
 import etamine.storage.medium.Batch;
 import etamine.storage.medium.Medium;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -61,6 +62,25 @@ final class VolatileMedium implements Medium {
     @Override
     public List<Document> revisions(String shelf, String id) {
         return read(() -> List.copyOf(content.revisions(shelf, id)));
+    }
+
+    @Override
+    public List<Document> asOf(String shelf, Instant at) {
+        return read(() -> content.shelves().getOrDefault(shelf, Map.of()).values().stream()
+                .flatMap(revisions -> lastBy(revisions, at).stream())
+                .filter(document -> !document.removed())
+                .toList());
+    }
+
+    private static Optional<Document> lastBy(List<Document> revisions, Instant at) {
+        return revisions.stream().filter(document -> !document.at().isAfter(at)).reduce((earlier, later) -> later);
+    }
+
+    @Override
+    public List<Document> firsts(String shelf) {
+        return read(() -> content.shelves().getOrDefault(shelf, Map.of()).values().stream()
+                .map(revisions -> revisions.get(0))
+                .toList());
     }
 
     @Override

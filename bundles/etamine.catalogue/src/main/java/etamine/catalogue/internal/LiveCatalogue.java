@@ -84,8 +84,13 @@ public final class LiveCatalogue implements Catalogue {
     }
 
     private List<Offer> cheapestFirst(String item, LocalDate on) {
+        return cheapestFirst(shelves.offersOf(item), item, on);
+    }
+
+    /** Those of the given offers of an item that hold on that day, cheapest per unit first. */
+    List<Offer> cheapestFirst(List<Offer> offers, String item, LocalDate on) {
         Optional<Item> known = item(item);
-        return holding(shelves.offersOf(item), on).stream()
+        return holding(offers, on).stream()
                 .map(offer -> new Priced(offer, new PackContent(offer, known).unitPrice()))
                 .sorted(Priced.CHEAPEST_FIRST)
                 .map(Priced::offer)

@@ -6,6 +6,9 @@ import etamine.kitchen.price.PriceSource;
 import etamine.kitchen.supply.Offer;
 import etamine.kitchen.supply.Supplier;
 import etamine.measures.UnitPrice;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -18,12 +21,14 @@ public final class OfferPrice implements PriceSource {
 
     private final LiveCatalogue catalogue;
     private final Kitchen kitchen;
+    private final PastOffers past;
 
     /** Reads the catalogue on the house's day. */
     @Activate
-    public OfferPrice(@Reference LiveCatalogue catalogue, @Reference Kitchen kitchen) {
+    public OfferPrice(@Reference LiveCatalogue catalogue, @Reference Shelves shelves, @Reference Kitchen kitchen) {
         this.catalogue = catalogue;
         this.kitchen = kitchen;
+        this.past = new PastOffers(catalogue, shelves, kitchen);
     }
 
     @Override
@@ -44,6 +49,26 @@ public final class OfferPrice implements PriceSource {
     @Override
     public Optional<PriceQuote> quote(String item) {
         return catalogue.offersFor(item, kitchen.today()).stream().findFirst().map(this::quote);
+    }
+
+    @Override
+    public Optional<PriceQuote> quote(String item, LocalDate on) {
+        return past.offers(item, on).stream().findFirst().map(this::quote);
+    }
+
+    @Override
+    public List<PriceQuote> history(String item) {
+        List<PriceQuote> history = new ArrayList<>();
+        for (LocalDate day : past.turns(item, kitchen.today())) {
+            past.offers(item, day).stream()
+                    .findFirst()
+                    .map(this::quote)
+                    .map(quote -> quote.from(day))
+                    .filter(quote -> history.isEmpty()
+                            || !history.get(history.size() - 1).price().equals(quote.price()))
+                    .ifPresent(history::add);
+        }
+        return history;
     }
 
     private PriceQuote quote(Offer offer) {

@@ -6,8 +6,11 @@ import etamine.kitchen.exchange.ExchangeEntry.Trouble;
 import etamine.kitchen.supply.Offer;
 import etamine.storage.Book;
 import etamine.storage.Codec;
+import etamine.storage.Document;
 import etamine.storage.LiveShelf;
 import etamine.storage.ModuleFormat;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +29,8 @@ public final class Shelves {
     static final String SUPPLIERS = "suppliers";
     static final String OFFERS = "offers";
 
+    private static final Codec<Offer> OFFER_CODEC = new JsonCodec<>(OfferForm::read, OfferForm::write);
+
     private final Book book;
     private final LiveShelf<SupplierForm> suppliers;
     private final LiveShelf<Offer> offers;
@@ -39,7 +44,7 @@ public final class Shelves {
         this.book = book;
         book.prepare(new ModuleFormat("etamine.catalogue", 1, List.of(), List.of()));
         suppliers = new LiveShelf<>(book, SUPPLIERS, new JsonCodec<>(SupplierForm::read, SupplierForm::write));
-        offers = new LiveShelf<>(book, OFFERS, new JsonCodec<>(OfferForm::read, OfferForm::write));
+        offers = new LiveShelf<>(book, OFFERS, OFFER_CODEC);
     }
 
     /** Stops following the book. */
@@ -72,6 +77,45 @@ public final class Shelves {
     long offerRevision(String id) {
         return offers.revision(id);
     }
+
+    /** The offers that were removed, by id, as they were first written. */
+    Map<String, Offer> removedOffers() {
+        Map<String, Offer> removed = new TreeMap<>();
+        for (Document document : book.shelf(OFFERS).firsts()) {
+            if (offers.revision(document.id()) == 0) {
+                readable(document).ifPresent(offer -> removed.put(document.id(), offer));
+            }
+        }
+        return removed;
+    }
+
+    private static Optional<Offer> readable(Document document) {
+        try {
+            return Optional.of(OFFER_CODEC.read(document.id(), document.json()));
+        } catch (IllegalArgumentException unreadable) {
+            return Optional.empty(); // the check of the book names what cannot be read
+        }
+    }
+
+    /** Every revision of an offer, oldest first, each with its day in that zone; what cannot be read is left out. */
+    List<Written> writings(String id, ZoneId zone) {
+        List<Written> writings = new ArrayList<>();
+        for (Document document : book.shelf(OFFERS).history(id)) {
+            Optional<Offer> offer = document.removed() ? Optional.empty() : readable(document);
+            if (document.removed() || offer.isPresent()) {
+                writings.add(new Written(document.at().atZone(zone).toLocalDate(), offer));
+            }
+        }
+        return writings;
+    }
+
+    /**
+     * An offer as it was written on a day.
+     *
+     * @param on the day
+     * @param offer what was written; empty when it was removed
+     */
+    record Written(LocalDate on, Optional<Offer> offer) {}
 
     /** The offers of an item, in the order of their ids. */
     List<Offer> offersOf(String item) {

@@ -25,7 +25,9 @@ class CatalogueTest {
     }
 
     private PriceQuote quote(String item) {
-        return new OfferPrice(bench.catalogue, bench.kitchen).quote(item).orElseThrow();
+        return new OfferPrice(bench.catalogue, bench.shelves, bench.kitchen)
+                .quote(item)
+                .orElseThrow();
     }
 
     @Test
@@ -171,5 +173,51 @@ class CatalogueTest {
                 .extracting(found -> found.subject().toString())
                 .containsExactly("offer/dairy/D-104");
         assertThat(finder.find("nothing", 5)).isEmpty();
+    }
+
+    @Test
+    void remembersWhatAnOfferCostOnEveryDay() {
+        offers("""
+                {"supplier": "dairy", "item": "cream", "code": "D-104", "pack": "1 l", "price": {"amount": "3.60"},
+                 "from": "2026-09-01"},
+                {"supplier": "dairy", "item": "cream", "code": "D-104", "pack": "1 l", "price": {"amount": "4.10"},
+                 "from": "2026-11-16"},
+                {"supplier": "dairy", "item": "cream", "code": "D-104", "pack": "1 l", "price": {"amount": "3.90"},
+                 "from": "2026-12-24"}""");
+        OfferPrice prices = new OfferPrice(bench.catalogue, bench.shelves, bench.kitchen);
+        assertThat(prices.quote("cream", LocalDate.of(2026, 11, 15))
+                        .orElseThrow()
+                        .price())
+                .isEqualTo(UnitPrice.of("3.60", "1 l"));
+        assertThat(prices.quote("cream", LocalDate.of(2026, 8, 31))).isEmpty();
+        assertThat(prices.history("cream"))
+                .extracting(quote ->
+                        quote.asOf().orElseThrow() + " " + quote.price().amount())
+                .containsExactly("2026-09-01 3.60", "2026-11-16 4.10");
+    }
+
+    @Test
+    void remembersAnOfferWrittenOverAndOneThatIsGone() {
+        offers("""
+                {"supplier": "dairy", "item": "cream", "code": "D-104", "pack": "1 l", "price": {"amount": "4.00"}},
+                {"supplier": "dairy", "item": "cream", "code": "D-105", "pack": "1 l", "price": {"amount": "3.00"}}""");
+        bench.clock.move(Duration.ofDays(2));
+        bench.book.write("Drop an offer", transaction -> {
+            transaction.remove(Shelves.OFFERS, "dairy/D-105", 1);
+            return 0;
+        });
+        bench.clock.move(Duration.ofDays(2));
+        offers("""
+                {"supplier": "dairy", "item": "cream", "code": "D-104", "pack": "1 l", "price": {"amount": "4.56"}}""");
+        OfferPrice prices = new OfferPrice(bench.catalogue, bench.shelves, bench.kitchen);
+        assertThat(prices.history("cream"))
+                .extracting(quote ->
+                        quote.asOf().orElseThrow() + " " + quote.price().amount())
+                .containsExactly("2026-11-24 3.00", "2026-11-26 4.00", "2026-11-28 4.56");
+        // Written on the 24th without a first day: nobody knows of an earlier price, so it counts for days before too.
+        assertThat(prices.quote("cream", LocalDate.of(2026, 11, 1))
+                        .orElseThrow()
+                        .price())
+                .isEqualTo(UnitPrice.of("3.00", "1 l"));
     }
 }

@@ -5,9 +5,11 @@ import etamine.kitchen.item.Item;
 import etamine.storage.Book;
 import etamine.storage.LiveShelf;
 import etamine.storage.ModuleFormat;
+import java.time.Instant;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.osgi.service.component.annotations.Activate;
@@ -57,6 +59,11 @@ public final class IngredientShelf {
         return shelf.revision(id);
     }
 
+    /** When the present revision of an ingredient was written. */
+    Optional<Instant> writtenAt(String id) {
+        return shelf.writtenAt(id);
+    }
+
     Map<String, String> unreadable() {
         return shelf.unreadable();
     }
@@ -70,6 +77,11 @@ public final class IngredientShelf {
             listed = now;
         }
         return now.items;
+    }
+
+    /** The items of the list as they stood at that instant; one written later stands as it was first written. */
+    SortedMap<String, Item> itemsAsOf(Instant at) {
+        return Collections.unmodifiableSortedMap(itemsOf(shelf.asOf(at)));
     }
 
     /** Copied as a sorted map, so that nothing is compared: this runs after every change of an ingredient. */

@@ -4,6 +4,7 @@ import etamine.kitchen.item.Item;
 import etamine.kitchen.item.ItemChanges;
 import etamine.kitchen.item.ItemSource;
 import etamine.kitchen.item.Items;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -75,6 +76,19 @@ public final class MergedItems implements Items {
             merge = now;
         }
         return now.items;
+    }
+
+    @Override
+    public Map<String, Item> listedAsOf(Instant at) {
+        return shelf.itemsAsOf(at);
+    }
+
+    @Override
+    public Map<String, Item> asOf(Instant at) {
+        List<Map<String, Item>> parts = new ArrayList<>();
+        parts.add(shelf.itemsAsOf(at));
+        sources.forEach(source -> parts.add(source.asOf(at)));
+        return Collections.unmodifiableSortedMap(merged(new Merge(List.of(), new TreeMap<>()), parts));
     }
 
     /** Only what changed is put together anew: a sorted copy of the others compares nothing. */

@@ -13,7 +13,11 @@ import etamine.kitchen.price.PriceQuote;
 import etamine.measures.Equivalence;
 import etamine.measures.Quantity;
 import etamine.measures.Unit;
+import etamine.testing.SetClock;
+import etamine.testing.SetKitchen;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -79,7 +83,7 @@ class ItemsAndPricesTest {
 
     @Test
     void quotesAWrittenPriceForTheDimensionTheItemIsCountedIn() {
-        WrittenPrices prices = new WrittenPrices(pantry.shelf);
+        WrittenPrices prices = new WrittenPrices(pantry.shelf, SetKitchen.at("2026-11-24T09:00:00Z"));
 
         PriceQuote quote = prices.quote("cream").orElseThrow();
         // 238 g a US cup of 236.5882365 ml: 1 kg fills 994.068... ml. USDA SR28 (2015), WEIGHT, row 01053 (published)
@@ -126,5 +130,38 @@ class ItemsAndPricesTest {
             assertThat(problem.where()).isEqualTo("ingredients/odd");
         });
         assertThat(pantry.section.dump()).hasSize(4);
+    }
+
+    @Test
+    void remembersWhenAPriceWasWrittenAndWhatTheItemWas() {
+        SetKitchen kitchen = SetKitchen.at("2026-11-24T09:00:00Z");
+        SetClock clock = SetClock.at("2026-11-20T09:00:00Z");
+        Pantry dated = new Pantry(clock);
+        dated.load("[{\"id\": \"cream\", \"name\": \"Cream\", \"countIn\": \"l\","
+                + " \"price\": {\"amount\": \"4.00\", \"per\": \"1 l\"}}]");
+        clock.set(Instant.parse("2026-11-22T09:00:00Z"));
+        dated.load("[{\"id\": \"cream\", \"name\": \"Double cream\", \"countIn\": \"l\","
+                + " \"price\": {\"amount\": \"4.00\", \"per\": \"1 l\"}}]");
+        WrittenPrices prices = new WrittenPrices(dated.shelf, kitchen);
+        assertThat(prices.quote("cream").orElseThrow().asOf()).contains(LocalDate.of(2026, 11, 20));
+        clock.set(Instant.parse("2026-11-23T09:00:00Z"));
+        dated.load("[{\"id\": \"cream\", \"name\": \"Double cream\", \"countIn\": \"l\","
+                + " \"price\": {\"amount\": \"4.56\", \"per\": \"1 l\"}},"
+                + " {\"id\": \"salt\", \"name\": \"Salt\", \"countIn\": \"kg\"}]");
+
+        assertThat(prices.quote("cream").orElseThrow().asOf()).contains(LocalDate.of(2026, 11, 23));
+        assertThat(prices.quote("cream", LocalDate.of(2026, 11, 22))
+                        .orElseThrow()
+                        .price()
+                        .amount())
+                .isEqualByComparingTo("4.00");
+        assertThat(prices.quote("cream", LocalDate.of(2026, 11, 19))).isEmpty();
+        assertThat(prices.history("cream"))
+                .extracting(quote ->
+                        quote.asOf().orElseThrow() + " " + quote.price().amount())
+                .containsExactly("2026-11-20 4.00", "2026-11-23 4.56");
+        Map<String, Item> then = dated.items.asOf(Instant.parse("2026-11-21T00:00:00Z"));
+        assertThat(then.get("cream").name()).isEqualTo("Cream");
+        assertThat(then).as("what was written later stands as first written").containsKey("salt");
     }
 }

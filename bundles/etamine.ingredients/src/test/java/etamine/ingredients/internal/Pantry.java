@@ -5,15 +5,33 @@ import com.fasterxml.jackson.databind.JsonNode;
 import etamine.kitchen.exchange.ExchangeEntry;
 import etamine.testing.SetFacts;
 import etamine.testing.VolatileBook;
+import java.time.Clock;
 import java.util.List;
 
 /** The module on a book in memory, filled through its section as a file would. */
 final class Pantry {
-    final VolatileBook book = new VolatileBook();
-    final IngredientShelf shelf = new IngredientShelf(book);
-    final ShelvedIngredients list = new ShelvedIngredients(shelf);
-    final MergedItems items = new MergedItems(shelf);
-    final IngredientSection section = new IngredientSection(shelf);
+    final VolatileBook book;
+    final IngredientShelf shelf;
+    final ShelvedIngredients list;
+    final MergedItems items;
+    final IngredientSection section;
+
+    Pantry() {
+        this(new VolatileBook());
+    }
+
+    /** On a book whose documents that clock dates. */
+    Pantry(Clock clock) {
+        this(new VolatileBook(clock));
+    }
+
+    private Pantry(VolatileBook book) {
+        this.book = book;
+        shelf = new IngredientShelf(book);
+        list = new ShelvedIngredients(shelf);
+        items = new MergedItems(shelf);
+        section = new IngredientSection(shelf);
+    }
 
     static JsonNode json(String text) {
         try {

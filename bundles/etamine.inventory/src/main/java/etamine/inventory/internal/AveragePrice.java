@@ -1,7 +1,11 @@
 package etamine.inventory.internal;
 
+import etamine.inventory.internal.PaidPrices.Paid;
 import etamine.kitchen.price.PriceQuote;
 import etamine.kitchen.price.PriceSource;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -37,8 +41,26 @@ public final class AveragePrice implements PriceSource {
 
     @Override
     public Optional<PriceQuote> quote(String item) {
-        return prices.average(item)
-                .map(paid -> new PriceQuote(
-                        item, paid.price(), id(), "moving average up to " + paid.on(), Optional.of(paid.on())));
+        return prices.average(item).map(paid -> quote(item, paid));
+    }
+
+    @Override
+    public Optional<PriceQuote> quote(String item, LocalDate on) {
+        return PaidPrices.on(on, prices.averages(item)).map(paid -> quote(item, paid));
+    }
+
+    @Override
+    public List<PriceQuote> history(String item) {
+        List<PriceQuote> history = new ArrayList<>();
+        for (Paid paid : prices.averages(item)) {
+            if (history.isEmpty() || !history.get(history.size() - 1).price().equals(paid.price())) {
+                history.add(quote(item, paid));
+            }
+        }
+        return history;
+    }
+
+    private PriceQuote quote(String item, Paid paid) {
+        return new PriceQuote(item, paid.price(), id(), "moving average up to " + paid.on(), Optional.of(paid.on()));
     }
 }

@@ -182,4 +182,28 @@ class ValuationTest {
             }
         };
     }
+
+    @Test
+    void remembersWhatWasPaidAndTheAverageOfEveryDay() {
+        year();
+        PriceSource last = new LastPaidPrice(shelf.paid);
+        PriceSource average = new AveragePrice(shelf.paid);
+        assertThat(last.history("jacket"))
+                .extracting(quote ->
+                        quote.asOf().orElseThrow() + " " + quote.price().amount())
+                .containsExactly("2026-07-10 27", "2026-07-25 33");
+        assertThat(last.quote("jacket", LocalDate.of(2026, 7, 24)).orElseThrow().price())
+                .isEqualTo(UnitPrice.of("27", "1 ea"));
+        assertThat(last.quote("jacket", LocalDate.of(2026, 7, 9))).isEmpty();
+        // OpenStax 2019, 10.3, perpetual average: (30 x 21 + 225 x 27) / 255, then (75 of them + 210 x 33) / 285 -
+        // computed
+        assertThat(average.history("jacket"))
+                .extracting(quote -> quote.asOf().orElseThrow() + " "
+                        + quote.price().amount().setScale(4, RoundingMode.HALF_UP))
+                .containsExactly("2026-07-01 21.0000", "2026-07-10 26.2941", "2026-07-25 31.2353");
+        assertThat(average.quote("jacket", LocalDate.of(2026, 7, 12))
+                        .orElseThrow()
+                        .text())
+                .isEqualTo("moving average up to 2026-07-10");
+    }
 }

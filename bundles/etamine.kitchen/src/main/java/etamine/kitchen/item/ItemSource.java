@@ -1,5 +1,6 @@
 package etamine.kitchen.item;
 
+import java.time.Instant;
 import java.util.Map;
 import org.osgi.annotation.versioning.ConsumerType;
 
@@ -12,4 +13,9 @@ public interface ItemSource {
 
     /** The items now, by id; called often, so it must be cheap. */
     Map<String, Item> items();
+
+    /** The items as they stood at that instant; what has no memory gives the items now. */
+    default Map<String, Item> asOf(Instant at) {
+        return items();
+    }
 }

@@ -1,5 +1,6 @@
 package etamine.kitchen.item;
 
+import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
 import org.osgi.annotation.versioning.ProviderType;
@@ -20,6 +21,19 @@ public interface Items {
      */
     default Map<String, Item> listed() {
         return all();
+    }
+
+    /**
+     * All items as they stood at that instant, by id; one written later stands as it was first written. Reads the book,
+     * so call it in the background; what has no memory gives the items now.
+     */
+    default Map<String, Item> asOf(Instant at) {
+        return all();
+    }
+
+    /** The ingredient list alone as {@link #asOf} gives it; safe to call from an {@link ItemSource}. */
+    default Map<String, Item> listedAsOf(Instant at) {
+        return listed();
     }
 
     /** The item's name, or the id where the item is unknown. */

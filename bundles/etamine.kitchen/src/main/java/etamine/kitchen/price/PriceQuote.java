@@ -13,4 +13,10 @@ import java.util.Optional;
  * @param text where exactly, such as {@code offer D-104 of the dairy}
  * @param asOf since when it holds
  */
-public record PriceQuote(String item, UnitPrice price, String source, String text, Optional<LocalDate> asOf) {}
+public record PriceQuote(String item, UnitPrice price, String source, String text, Optional<LocalDate> asOf) {
+
+    /** The same quote, holding since another day. */
+    public PriceQuote from(LocalDate day) {
+        return new PriceQuote(item, price, source, text, Optional.of(day));
+    }
+}

@@ -1,5 +1,7 @@
 package etamine.kitchen.price;
 
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.osgi.annotation.versioning.ConsumerType;
 
@@ -18,4 +20,17 @@ public interface PriceSource {
 
     /** The price it would give now; empty when it knows none. */
     Optional<PriceQuote> quote(String item);
+
+    /** The price it would have given on that day, as far as the book knows; a source without a memory gives its price now. */
+    default Optional<PriceQuote> quote(String item, LocalDate on) {
+        return quote(item);
+    }
+
+    /**
+     * Every price it ever gave for an item, each with the day it began to hold, oldest first; prices to come are left
+     * out. A source without a memory gives none. Reads the book, so call it in the background.
+     */
+    default List<PriceQuote> history(String item) {
+        return List.of();
+    }
 }

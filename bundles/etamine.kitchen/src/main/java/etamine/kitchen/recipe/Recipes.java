@@ -1,6 +1,7 @@
 package etamine.kitchen.recipe;
 
 import etamine.measures.Quantity;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +16,19 @@ public interface Recipes {
 
     /** The recipe of that id. */
     Optional<Recipe> find(String id);
+
+    /**
+     * The recipes as they stood at that instant, each after those that make what it uses; one written later stands as it
+     * was first written. Reads the book, so call it in the background; what has no memory gives the recipes now.
+     */
+    default List<Recipe> inOrderAsOf(Instant at) {
+        return inOrder();
+    }
+
+    /** When a recipe was first written; empty where that is not known. Reads the book. */
+    default Optional<Instant> firstWritten(String id) {
+        return Optional.empty();
+    }
 
     /** Every recipe, each after those that make what it uses. */
     List<Recipe> inOrder();

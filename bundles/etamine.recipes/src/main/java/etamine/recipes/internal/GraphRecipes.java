@@ -4,6 +4,7 @@ import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Recipes;
 import etamine.kitchen.recipe.Requirement;
 import etamine.measures.Quantity;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,6 +40,16 @@ public final class GraphRecipes implements Recipes {
     @Override
     public List<Recipe> inOrder() {
         return shelf.graph().inOrder();
+    }
+
+    @Override
+    public List<Recipe> inOrderAsOf(Instant at) {
+        return shelf.graphAsOf(at).inOrder();
+    }
+
+    @Override
+    public Optional<Instant> firstWritten(String id) {
+        return shelf.firstWritten(id);
     }
 
     @Override

@@ -5,6 +5,7 @@ import etamine.kitchen.item.Item;
 import etamine.kitchen.item.ItemChanges;
 import etamine.kitchen.item.ItemSource;
 import etamine.kitchen.item.Items;
+import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
@@ -39,6 +40,13 @@ public final class MadeItems implements ItemSource {
             made = now;
         }
         return now.items;
+    }
+
+    @Override
+    public Map<String, Item> asOf(Instant at) {
+        Map<String, Item> listed =
+                known.items().map(items -> items.listedAsOf(at)).orElseGet(Map::of);
+        return MadeThings.of(shelf.graphAsOf(at), listed);
     }
 
     /** Whether nothing that goes into made items has changed; most changes of an ingredient are of its price. */

@@ -4,8 +4,10 @@ import etamine.kitchen.recipe.Recipe;
 import etamine.storage.Book;
 import etamine.storage.LiveShelf;
 import etamine.storage.ModuleFormat;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Deactivate;
@@ -52,6 +54,16 @@ public final class RecipeShelf {
 
     Map<String, String> unreadable() {
         return shelf.unreadable();
+    }
+
+    /** The graph of the recipes as they stood at that instant; one written later stands as it was first written. */
+    RecipeGraph graphAsOf(Instant at) {
+        return RecipeGraph.of(shelf.asOf(at));
+    }
+
+    /** When a recipe was first written; empty when it never was. */
+    Optional<Instant> firstWritten(String id) {
+        return shelf.firstWritten(id);
     }
 
     /** The graph of the recipes as they are; the same one as long as they are the same. */

@@ -2,6 +2,7 @@ package etamine.storage.medium;
 
 import etamine.storage.Document;
 import etamine.storage.Shelf;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,5 +31,15 @@ record EditedShelf(Medium medium, String name, Edits edits) implements Shelf {
     @Override
     public List<Document> history(String id) {
         return medium.revisions(name, id);
+    }
+
+    @Override
+    public List<Document> asOf(Instant at) {
+        return medium.asOf(name, at);
+    }
+
+    @Override
+    public List<Document> firsts() {
+        return medium.firsts(name);
     }
 }

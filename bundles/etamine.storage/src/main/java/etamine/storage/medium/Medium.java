@@ -7,6 +7,7 @@ import etamine.storage.LedgerEntry;
 import etamine.storage.LedgerForm;
 import etamine.storage.ModuleFormat;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.osgi.annotation.versioning.ConsumerType;
@@ -36,6 +37,12 @@ public interface Medium {
 
     /** Every revision of a document, oldest first, tombstones included. */
     List<Document> revisions(String shelf, String id);
+
+    /** Of each document of a shelf the last revision written by then, by id; without those removed by then. */
+    List<Document> asOf(String shelf, Instant at);
+
+    /** The first revision of every document a shelf ever had, by id. */
+    List<Document> firsts(String shelf);
 
     /** The format recorded for a module; 0 if none. */
     int moduleFormat(String module);

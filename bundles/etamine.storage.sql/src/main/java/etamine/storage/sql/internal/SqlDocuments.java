@@ -4,6 +4,7 @@ import etamine.storage.Commit.DocumentChange;
 import etamine.storage.Document;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,6 +14,11 @@ final class SqlDocuments {
             + " join commits c on c.revision = r.written";
     private static final String LATEST = SELECT
             + " join documents d on d.shelf = r.shelf and d.id = r.id and d.revision = r.revision where d.shelf = ?";
+
+    private static final String AS_OF = SELECT
+            + " where r.shelf = ? and r.revision = (select max(p.revision) from revisions p"
+            + " join commits b on b.revision = p.written where p.shelf = r.shelf and p.id = r.id and b.at <= ?)"
+            + " and r.json <> '' order by r.id";
 
     private SqlDocuments() {}
 
@@ -27,6 +33,15 @@ final class SqlDocuments {
     static List<Document> revisions(Session session, String shelf, String id) throws SQLException {
         return session.list(
                 SELECT + " where r.shelf = ? and r.id = ? order by r.revision", SqlDocuments::document, shelf, id);
+    }
+
+    static List<Document> asOf(Session session, String shelf, Instant at) throws SQLException {
+        return session.list(AS_OF, SqlDocuments::document, shelf, Moments.toNumber(at));
+    }
+
+    static List<Document> firsts(Session session, String shelf) throws SQLException {
+        return session.list(
+                SELECT + " where r.shelf = ? and r.revision = 1 order by r.id", SqlDocuments::document, shelf);
     }
 
     static void write(Session session, DocumentChange change, long written) throws SQLException {

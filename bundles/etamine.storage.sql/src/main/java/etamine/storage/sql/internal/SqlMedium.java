@@ -11,6 +11,7 @@ import etamine.storage.medium.Batch;
 import etamine.storage.medium.Medium;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -80,6 +81,16 @@ final class SqlMedium implements Medium {
     @Override
     public List<Document> revisions(String shelf, String id) {
         return connections.read(session -> SqlDocuments.revisions(session, shelf, id));
+    }
+
+    @Override
+    public List<Document> asOf(String shelf, Instant at) {
+        return connections.read(session -> SqlDocuments.asOf(session, shelf, at));
+    }
+
+    @Override
+    public List<Document> firsts(String shelf) {
+        return connections.read(session -> SqlDocuments.firsts(session, shelf));
     }
 
     @Override

@@ -2,14 +2,17 @@ package etamine.storage.sql.internal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.entry;
 import static org.assertj.core.api.Assertions.tuple;
 
 import etamine.storage.Book;
 import etamine.storage.BookException;
 import etamine.storage.BookException.Reason;
 import etamine.storage.Books;
+import etamine.storage.Codec;
 import etamine.storage.Commit;
 import etamine.storage.Document;
+import etamine.storage.LiveShelf;
 import etamine.storage.Shelf;
 import etamine.testing.SetClock;
 import java.nio.file.Path;
@@ -175,4 +178,73 @@ abstract class BookContract {
         assertRefused(Reason.IN_USE, () -> books.open(location("kitchen.book")));
         assertThat(save("stock", 0, "1")).isEqualTo(1);
     }
+
+    @Test
+    void givesTheDocumentsAsTheyStoodAtAnInstant() {
+        save("stock", 0, "{\"v\":1}");
+        save("sauce", 0, "{\"v\":1}");
+        clock.move(Duration.ofHours(1));
+        save("stock", 1, "{\"v\":2}");
+        book.write("Remove sauce", transaction -> {
+            transaction.remove("recipes", "sauce", 1);
+            return 0;
+        });
+        clock.move(Duration.ofHours(1));
+        save("stock", 2, "{\"v\":3}");
+        save("glaze", 0, "{\"v\":1}");
+
+        Shelf shelf = book.shelf("recipes");
+        assertThat(shelf.asOf(MORNING.minusSeconds(1))).isEmpty();
+        assertThat(shelf.asOf(MORNING))
+                .extracting(Document::id, Document::revision)
+                .containsExactly(tuple("sauce", 1L), tuple("stock", 1L));
+        assertThat(shelf.asOf(MORNING.plus(Duration.ofMinutes(90))))
+                .extracting(Document::id, Document::json)
+                .containsExactly(tuple("stock", "{\"v\":2}"));
+        assertThat(shelf.asOf(clock.instant())).isEqualTo(shelf.all());
+        assertThat(book.shelf("other").asOf(clock.instant())).isEmpty();
+    }
+
+    @Test
+    void givesTheFirstRevisionOfEveryDocumentThereEverWas() {
+        save("stock", 0, "{\"v\":1}");
+        save("stock", 1, "{\"v\":2}");
+        save("sauce", 0, "{\"v\":1}");
+        book.write("Remove sauce", transaction -> {
+            transaction.remove("recipes", "sauce", 1);
+            return 0;
+        });
+        assertThat(book.shelf("recipes").firsts())
+                .extracting(Document::id, Document::json)
+                .containsExactly(tuple("sauce", "{\"v\":1}"), tuple("stock", "{\"v\":1}"));
+    }
+
+    @Test
+    void keepsALiveShelfsValuesAsTheyStoodAndLaterOnesAsFirstWritten() {
+        save("stock", 0, "{\"v\":1}");
+        clock.move(Duration.ofHours(1));
+        save("stock", 1, "{\"v\":2}");
+        save("glaze", 0, "{\"v\":1}");
+        clock.move(Duration.ofHours(1));
+        save("glaze", 1, "{\"v\":2}");
+        try (LiveShelf<String> live = new LiveShelf<>(book, "recipes", AS_IT_IS)) {
+            assertThat(live.asOf(MORNING)).containsExactly(entry("glaze", "{\"v\":1}"), entry("stock", "{\"v\":1}"));
+            assertThat(live.asOf(clock.instant())).isEqualTo(live.values());
+            assertThat(live.writtenAt("glaze")).contains(clock.instant());
+            assertThat(live.writtenAt("sauce")).isEmpty();
+            assertThat(live.firstWritten("glaze")).contains(MORNING.plus(Duration.ofHours(1)));
+        }
+    }
+
+    private static final Codec<String> AS_IT_IS = new Codec<>() {
+        @Override
+        public String read(String id, String json) {
+            return json;
+        }
+
+        @Override
+        public String write(String value) {
+            return value;
+        }
+    };
 }
