@@ -14,24 +14,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.function.BiConsumer;
-import java.util.function.IntConsumer;
-import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
 /** One recipe to write, each part saved when it is left. */
-final class RecipePane {
+final class RecipePane implements RecipePage {
     private static final int NOTE_LINES = 3;
 
+    private final Desk desk;
     private final RecipesModel model;
-    private final BiConsumer<String, UnaryOperator<Recipe>> save;
     private final FormPane form;
     private final Label problems;
     private final Map<Field, SavedField> fields = new EnumMap<>(Field.class);
@@ -42,10 +39,9 @@ final class RecipePane {
     private final EditGrid steps;
     private String shown = "";
 
-    RecipePane(
-            Composite parent, RecipesModel model, BiConsumer<String, UnaryOperator<Recipe>> save, IntConsumer onLine) {
-        this.model = model;
-        this.save = save;
+    RecipePane(Composite parent, Desk desk) {
+        this.desk = desk;
+        this.model = desk.model();
         form = new FormPane(parent);
         problems = form.wide(cell -> new Label(cell, SWT.WRAP));
         problems.setForeground(Palette.of(form).text(Tone.WARN));
@@ -54,7 +50,7 @@ final class RecipePane {
         kind.setItems(Stream.of(Kind.values()).map(KindText::of).toArray(String[]::new));
         kind.addListener(SWT.Selection, event -> kindPicked());
         form.heading("Uses");
-        uses = form.wide(this::usesGrid).onRow(onLine);
+        uses = form.wide(this::usesGrid).onRow(this::explain);
         form.heading("Makes");
         makes = form.wide(this::makesGrid);
         Stream.of(Field.PORTION, Field.KEEPS, Field.TESTED).forEach(this::field);
@@ -66,7 +62,7 @@ final class RecipePane {
         Text notes = form.area(Field.NOTES.label(), "field:notes", NOTE_LINES);
         fields.put(Field.NOTES, saved(Field.NOTES, notes));
         form.remark(Allergens.CAUTION);
-        empty();
+        form.setVisible(false);
     }
 
     private EditGrid usesGrid(Composite cell) {
@@ -118,7 +114,7 @@ final class RecipePane {
 
     private Optional<String> attempt(String about, Attempt attempt) {
         if (attempt instanceof Attempt.Edit understood) {
-            save.accept(about, understood.edit());
+            desk.edit(about, understood.edit());
             return Optional.empty();
         }
         return Optional.of(((Attempt.Bad) attempt).sentence());
@@ -126,10 +122,27 @@ final class RecipePane {
 
     private void kindPicked() {
         Kind picked = KindText.read(kind.getText());
-        save.accept(shown, recipe -> recipe.withKind(picked));
+        desk.edit(shown, recipe -> recipe.withKind(picked));
     }
 
-    void show(Recipe recipe) {
+    @Override
+    public Control control() {
+        return form;
+    }
+
+    @Override
+    public void show(Optional<Recipe> recipe) {
+        recipe.ifPresentOrElse(this::show, () -> form.setVisible(false));
+    }
+
+    private void explain(int line) {
+        model.find(shown)
+                .filter(recipe -> line < recipe.uses().size())
+                .map(recipe -> desk.story().line(recipe, line))
+                .ifPresent(desk.frame()::explain);
+    }
+
+    private void show(Recipe recipe) {
         shown = recipe.id();
         List<String> sentences = model.problems(recipe);
         fields.forEach((field, saved) -> saved.show(recipe.id(), FieldText.of(recipe, field)));
@@ -144,22 +157,8 @@ final class RecipePane {
         form.reflow();
     }
 
-    /** Nothing is selected. */
-    void empty() {
-        form.setVisible(false);
-    }
-
-    void focusName() {
-        name.setFocus();
-        name.selectAll();
-    }
-
-    /** The line used that the keyboard is in. */
-    OptionalInt line() {
-        return uses.focusedRow();
-    }
-
-    void focusLines() {
+    @Override
+    public void focus() {
         uses.setFocus();
     }
 }

@@ -1,6 +1,5 @@
 package etamine.recipes.ui.internal;
 
-import etamine.base.Explanation;
 import etamine.base.Subject;
 import etamine.kitchen.recipe.Recipe;
 import etamine.recipes.Change;
@@ -9,53 +8,55 @@ import etamine.shell.BenchAction;
 import etamine.shell.Frame;
 import etamine.widgets.Column;
 import etamine.widgets.ListTable;
+import etamine.widgets.Pages;
 import etamine.widgets.Prompt;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
+import java.util.function.BiFunction;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
-import org.eclipse.swt.layout.GridData;
-import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 
-/** The recipes by kind on the left, the selected one to write and to scale on the right. */
+/** The recipes on the left, the pages about the selected one on the right. */
 final class RecipesBench implements Bench {
     private final Frame frame;
     private final RecipesModel model;
-    private final RecipeStory story;
+    private final Desk desk;
     private final ListTable<RecipeRow> list;
-    private final RecipePane pane;
-    private final ScalePane scale;
+    private final Pages pages;
+    private final Map<String, RecipePage> built = new LinkedHashMap<>();
 
     RecipesBench(Composite parent, Frame frame, Kitchenware ware) {
         this.frame = frame;
         this.model = new RecipesModel(ware);
-        this.story = new RecipeStory(ware, model);
+        this.desk = new Desk(ware, model, new RecipeStory(ware, model), frame, this::changed);
         SashForm sash = new SashForm(parent, SWT.HORIZONTAL);
         list = new ListTable<>(sash, "table:recipes", RecipeRow::id, columns())
                 .findable("Find a recipe")
                 .whenEmpty("No recipes yet.", "Write the first recipe", this::add)
                 .onSelect(selected -> selected())
-                .onOpen(row -> focusForm())
+                .onOpen(row -> work("write"))
                 .onDelete(rows -> remove());
-        Composite right = new Composite(sash, SWT.NONE);
-        GridLayout layout = new GridLayout();
-        layout.marginWidth = 0;
-        layout.marginHeight = 0;
-        right.setLayout(layout);
-        scale = new ScalePane(right, model);
-        scale.control().setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
-        pane = new RecipePane(right, model, this::save, this::explainLine);
-        for (Control child : right.getChildren()) {
-            if (child != scale.control()) {
-                child.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-            }
-        }
-        sash.setWeights(36, 64);
+        pages = new Pages(sash);
+        page("write", "Write", RecipePane::new);
+        page("scale", "Scale", ScalePane::new);
+        pages.onShow(id -> turned());
+        sash.setWeights(32, 68);
         refresh();
+    }
+
+    private void page(String id, String name, BiFunction<Composite, Desk, RecipePage> make) {
+        pages.page(id, name, parent -> build(id, make.apply(parent, desk)));
+    }
+
+    private Control build(String id, RecipePage page) {
+        built.put(id, page);
+        page.show(recipe());
+        return page.control();
     }
 
     private List<Column<RecipeRow>> columns() {
@@ -72,37 +73,27 @@ final class RecipesBench implements Bench {
 
     private void selected() {
         Optional<Recipe> recipe = recipe();
-        recipe.ifPresentOrElse(pane::show, pane::empty);
-        scale.control().setVisible(recipe.isPresent());
-        scale.show(recipe.map(Recipe::id).orElse(""));
-        recipe.map(this::explanation).ifPresentOrElse(frame::explain, frame::explainNothing);
+        page().ifPresent(page -> page.show(recipe));
+        recipe.map(desk.story()::recipe).ifPresentOrElse(frame::explain, frame::explainNothing);
         frame.actionsChanged();
     }
 
-    /** Of the line that is being written, else of the whole recipe. */
-    private Explanation explanation(Recipe recipe) {
-        return pane.line().isPresent() && pane.line().getAsInt() < recipe.uses().size()
-                ? story.line(recipe, pane.line().getAsInt())
-                : story.recipe(recipe);
+    private Optional<RecipePage> page() {
+        return Optional.ofNullable(built.get(pages.shown()));
     }
 
-    private void explainLine(int line) {
-        recipe().filter(recipe -> line < recipe.uses().size())
-                .map(recipe -> story.line(recipe, line))
-                .ifPresent(frame::explain);
+    private void turned() {
+        page().ifPresent(page -> page.show(recipe()));
     }
 
-    private void focusForm() {
+    private void work(String id) {
         if (recipe().isPresent()) {
-            pane.focusLines();
+            pages.show(id);
+            page().ifPresent(RecipePage::focus);
         }
     }
 
-    private void save(String id, UnaryOperator<Recipe> edit) {
-        frame.work("Saving", progress -> model.save(id, edit), this::saved);
-    }
-
-    private void saved(Change change) {
+    private void changed(Change change) {
         if (change instanceof Change.Refused refused) {
             frame.warn(RecipesModel.sentences(refused));
         }
@@ -110,11 +101,11 @@ final class RecipesBench implements Bench {
     }
 
     private void added(Change change) {
-        saved(change);
+        changed(change);
         if (change instanceof Change.Done done) {
             list.select(done.id());
             selected();
-            focusForm();
+            work("write");
         }
     }
 
@@ -142,7 +133,7 @@ final class RecipesBench implements Bench {
                     if (change instanceof Change.Done) {
                         frame.say(recipe.name() + " is removed; undo brings it back.");
                     }
-                    saved(change);
+                    changed(change);
                 }));
     }
 
@@ -155,7 +146,7 @@ final class RecipesBench implements Bench {
         return List.of(
                 BenchAction.of("add", "Add recipe", "add", this::add).onKey(SWT.MOD1 | 'N'),
                 BenchAction.of("copy", "Copy", "copy", this::copy).when(() -> recipe().isPresent()),
-                BenchAction.of("scale", "Scale", "scale", scale::focus)
+                BenchAction.of("scale", "Scale", "scale", () -> work("scale"))
                         .onKey(SWT.MOD1 | 'L')
                         .when(() -> recipe().isPresent()),
                 BenchAction.of("cost", "Cost", "costing", this::costs)

@@ -1,5 +1,6 @@
 package etamine.recipes.ui.internal;
 
+import etamine.kitchen.recipe.Recipe;
 import etamine.recipes.Scaled;
 import etamine.widgets.Column;
 import etamine.widgets.ListTable;
@@ -9,6 +10,7 @@ import etamine.widgets.Tone;
 import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -17,7 +19,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
 /** The recipe for another amount; it appears while something is typed into its field. */
-final class ScalePane {
+final class ScalePane implements RecipePage {
     private static final int TABLE_HEIGHT = 220;
 
     private final RecipesModel model;
@@ -27,8 +29,8 @@ final class ScalePane {
     private final ListTable<ScaledLine> lines;
     private String recipe = "";
 
-    ScalePane(Composite parent, RecipesModel model) {
-        this.model = model;
+    ScalePane(Composite parent, Desk desk) {
+        this.model = desk.model();
         pane = new Composite(parent, SWT.NONE);
         pane.setLayout(new GridLayout(2, false));
         Label caption = new Label(pane, SWT.NONE);
@@ -65,16 +67,19 @@ final class ScalePane {
                 Column.words("Basis", 2, ScaledLine::basis));
     }
 
-    Composite control() {
+    @Override
+    public Composite control() {
         return pane;
     }
 
-    void show(String id) {
-        recipe = id;
+    @Override
+    public void show(Optional<Recipe> selected) {
+        recipe = selected.map(Recipe::id).orElse("");
         refresh();
     }
 
-    void focus() {
+    @Override
+    public void focus() {
         amount.setFocus();
         amount.selectAll();
     }
