@@ -1,8 +1,10 @@
 package etamine.ingredients.internal;
 
 import etamine.ingredients.Ingredient;
+import etamine.ingredients.YieldRecord;
 import etamine.kitchen.exchange.EntryReader;
 import etamine.kitchen.item.Allergens;
+import etamine.kitchen.item.Diet;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.item.Preparation;
 import etamine.measures.Conversion;
@@ -11,7 +13,6 @@ import etamine.measures.Dimension;
 import etamine.measures.Equivalence;
 import etamine.measures.MeasureException;
 import etamine.measures.Quantity;
-import etamine.measures.Ratio;
 import etamine.measures.Unit;
 import etamine.measures.UnitPrice;
 import java.util.ArrayList;
@@ -26,16 +27,20 @@ final class IngredientReading {
             List.of(Dimension.MASS, Dimension.VOLUME, Dimension.COUNT, Dimension.PORTION);
 
     private final EntryReader entry;
-    private final Map<String, String> notes = new HashMap<>();
 
-    IngredientReading(EntryReader entry) {
+    private IngredientReading(EntryReader entry) {
         this.entry = entry;
     }
 
-    Ingredient ingredient() {
+    static Ingredient of(EntryReader entry) {
+        return new IngredientReading(entry).ingredient();
+    }
+
+    private Ingredient ingredient() {
         List<Equivalence> measures = measures(entry);
         Optional<UnitPrice> price = entry.price("price");
-        List<Preparation> preparations = preparations();
+        Map<String, YieldRecord> records = new HashMap<>();
+        List<Preparation> preparations = PreparationForm.read(entry, records);
         Item item = new Item(
                 entry.needed("id"),
                 entry.needed("name"),
@@ -46,30 +51,23 @@ final class IngredientReading {
                 countIn(measures, price),
                 measures,
                 preparations,
-                new Allergens(entry.words("contains"), entry.words("mayContain"), entry.flag("allergensKnown")),
-                price);
-        return new Ingredient(item, notes);
+                allergens(),
+                price,
+                new Diet(entry.words("suits"), entry.words("unsuited")));
+        Optional<String> mergedInto = Optional.of(entry.text("mergedInto")).filter(id -> !id.isEmpty());
+        return new Ingredient(item, records, entry.text("note"), mergedInto);
     }
 
-    private List<Preparation> preparations() {
-        List<Preparation> preparations = new ArrayList<>();
-        for (EntryReader each : entry.each("preparations")) {
-            String name = each.needed("name");
-            Ratio yield = each.ratio("yield").orElse(Ratio.ONE);
-            if (yield.signum() <= 0) {
-                each.trouble("yield", "Write the share that is left after trimming, more than 0, such as 0.74.");
-            } else if (!name.isEmpty()
-                    && preparations.stream().anyMatch(other -> other.name().equals(name))) {
-                each.trouble("name", "“" + name + "” is there twice; give each preparation a name of its own.");
-            } else if (!name.isEmpty()) {
-                preparations.add(new Preparation(name, yield, measures(each)));
-                notes.compute(name, (key, none) -> each.text("note").isEmpty() ? null : each.text("note"));
-            }
-        }
-        return preparations;
+    private Allergens allergens() {
+        return new Allergens(
+                entry.words("contains"),
+                entry.words("mayContain"),
+                entry.flag("allergensKnown"),
+                entry.names("allergenNames"),
+                entry.decimal("sulphites"));
     }
 
-    private static List<Equivalence> measures(EntryReader owner) {
+    static List<Equivalence> measures(EntryReader owner) {
         List<Equivalence> measures = new ArrayList<>();
         for (EntryReader each : owner.each("measures")) {
             each.positive("of")

@@ -1,12 +1,8 @@
 package etamine.ingredients.internal;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.MissingNode;
-import etamine.base.Problem;
-import etamine.base.Severity;
 import etamine.ingredients.Ingredient;
+import etamine.kitchen.exchange.DocumentSection;
 import etamine.kitchen.exchange.EntryReader;
 import etamine.kitchen.exchange.ExchangeEntry;
 import etamine.kitchen.exchange.ExchangeSection;
@@ -56,6 +52,7 @@ public final class IngredientSection implements ExchangeSection {
     @Override
     public void recall(Facts facts) {
         shelf.items().forEach((id, item) -> facts.put(Item.class, id, item));
+        shelf.merged().forEach((id, gone) -> facts.put(Item.class, id, gone.item()));
     }
 
     @Override
@@ -71,17 +68,17 @@ public final class IngredientSection implements ExchangeSection {
 
     private static ExchangeEntry entry(String pointer, JsonNode node, Facts facts) {
         EntryReader reader = new EntryReader(node);
-        Ingredient ingredient = new IngredientReading(reader).ingredient();
+        Ingredient ingredient = IngredientReading.of(reader);
         String id = ingredient.id();
         if (!id.isEmpty()) {
             facts.put(Item.class, id, ingredient.item());
         }
         List<ExchangeEntry.Trouble> troubles = new ArrayList<>(reader.troubles());
         if (troubles.isEmpty()) {
-            IngredientRules.problems(ingredient).stream()
-                    .filter(problem -> problem.severity() == Severity.ERROR)
-                    .map(Problem::text)
-                    .forEach(text -> troubles.add(new ExchangeEntry.Trouble("", text)));
+            IngredientRules.findings(ingredient).stream()
+                    .filter(Finding::isError)
+                    .map(Finding::trouble)
+                    .forEach(troubles::add);
         }
         String json = node.toString();
         return new ReadEntry(
@@ -94,18 +91,6 @@ public final class IngredientSection implements ExchangeSection {
 
     @Override
     public JsonNode dump() {
-        List<Document> documents = shelf.book().shelf(IngredientShelf.NAME).all();
-        if (documents.isEmpty()) {
-            return MissingNode.getInstance();
-        }
-        ArrayNode section = IngredientForm.JSON.createArrayNode();
-        for (Document document : documents) {
-            try {
-                section.add(IngredientForm.JSON.readTree(document.json()));
-            } catch (JsonProcessingException damaged) {
-                throw new IllegalStateException("The ingredient " + document.id() + " is not JSON.", damaged);
-            }
-        }
-        return section;
+        return DocumentSection.dump(shelf.book(), IngredientShelf.NAME);
     }
 }

@@ -8,8 +8,6 @@ import etamine.ingredients.IngredientList;
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Recipes;
 import etamine.storage.BookException;
-import etamine.storage.Document;
-import etamine.storage.Transaction;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
@@ -83,14 +81,7 @@ public final class ShelvedIngredients implements IngredientList {
             return new Change.Refused(errors);
         }
         String label = ChangeLabel.of(find(ingredient.id()), ingredient);
-        return new Change.Done(shelf.book().write(label, transaction -> write(transaction, ingredient, expected)));
-    }
-
-    private long write(Transaction transaction, Ingredient ingredient, long expected) {
-        Optional<Document> stored = transaction.get(IngredientShelf.NAME, ingredient.id());
-        String json = stored.map(document -> shelf.form().rewrite(document.json(), ingredient))
-                .orElseGet(() -> shelf.form().write(ingredient));
-        return transaction.save(IngredientShelf.NAME, ingredient.id(), expected, json);
+        return new Change.Done(shelf.book().write(label, transaction -> shelf.save(transaction, ingredient, expected)));
     }
 
     @Override
@@ -138,9 +129,7 @@ public final class ShelvedIngredients implements IngredientList {
                 .replaceAll("^-|-$", "");
         String base = plain.isEmpty() ? "ingredient" : plain.substring(0, Math.min(60, plain.length()));
         String id = base;
-        for (int i = 2;
-                shelf.ingredients().containsKey(id) || shelf.unreadable().containsKey(id);
-                i++) {
+        for (int i = 2; shelf.revision(id) > 0 || shelf.unreadable().containsKey(id); i++) {
             id = base + "-" + i;
         }
         return id;

@@ -1,7 +1,7 @@
 package etamine.ingredients.internal;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
+import etamine.kitchen.exchange.EntryJson;
 import etamine.kitchen.exchange.ExchangeEntry;
 import etamine.testing.SetFacts;
 import etamine.testing.VolatileBook;
@@ -34,11 +34,7 @@ final class Pantry {
     }
 
     static JsonNode json(String text) {
-        try {
-            return IngredientForm.JSON.readTree(text);
-        } catch (JsonProcessingException wrong) {
-            throw new IllegalArgumentException(wrong);
-        }
+        return EntryJson.read("{\"section\": " + text + "}").path("section");
     }
 
     /** Writes the section's entries, all of which must be good. */

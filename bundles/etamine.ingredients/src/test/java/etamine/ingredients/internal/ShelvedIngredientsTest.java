@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import etamine.base.Problem;
 import etamine.ingredients.Change;
 import etamine.ingredients.Ingredient;
+import etamine.ingredients.YieldRecord;
 import etamine.kitchen.item.Preparation;
 import etamine.kitchen.recipe.Kind;
 import etamine.kitchen.recipe.Recipe;
@@ -82,17 +83,17 @@ class ShelvedIngredientsTest {
         Ingredient celeriac = saved("celeriac", "Celeriac");
         assertThat(pantry.book.history().undoable()).contains("Add Celeriac");
 
-        pantry.list.save(celeriac.withPrice(Optional.of(UnitPrice.of("2.10", "1 kg"))), 1);
+        pantry.list.save(celeriac.with(item -> item.withPrice(Optional.of(UnitPrice.of("2.10", "1 kg")))), 1);
         assertThat(pantry.book.history().undoable()).contains("Change price of Celeriac");
 
-        pantry.list.save(pantry.list.find("celeriac").orElseThrow().withName("Celery root"), 2);
+        pantry.list.save(pantry.list.find("celeriac").orElseThrow().with(item -> item.withName("Celery root")), 2);
         assertThat(pantry.book.history().undoable()).contains("Rename Celeriac to Celery root");
     }
 
     @Test
     void takesBackOneEditWithOneUndo() {
         Ingredient celeriac = saved("celeriac", "Celeriac");
-        pantry.list.save(celeriac.withStorage("chilled").withGroup("Vegetables"), 1);
+        pantry.list.save(celeriac.with(item -> item.withStorage("chilled").withGroup("Vegetables")), 1);
 
         pantry.book.history().undo();
 
@@ -102,9 +103,9 @@ class ShelvedIngredientsTest {
     @Test
     void refusesToSaveOverSomebodyElsesEdit() {
         Ingredient celeriac = saved("celeriac", "Celeriac");
-        pantry.list.save(celeriac.withStorage("chilled"), 1);
+        pantry.list.save(celeriac.with(item -> item.withStorage("chilled")), 1);
 
-        assertThatThrownBy(() -> pantry.list.save(celeriac.withGroup("Roots"), 1))
+        assertThatThrownBy(() -> pantry.list.save(celeriac.with(item -> item.withGroup("Roots")), 1))
                 .isInstanceOf(BookException.class);
     }
 
@@ -119,7 +120,10 @@ class ShelvedIngredientsTest {
         Preparation diced = new Preparation("diced", Ratio.parse("0.7"), List.of());
         Preparation peeled = new Preparation("peeled", Ratio.parse("0.8"), List.of());
 
-        pantry.list.save(celeriac.withPreparations(List.of(diced, peeled), Map.of("diced", "own test")), 1);
+        pantry.list.save(
+                celeriac.withPreparations(
+                        List.of(diced, peeled), Map.of("diced", YieldRecord.NONE.withNote("own test"))),
+                1);
 
         assertThat(pantry.section.dump()).isEqualTo(Pantry.json("""
                 [{"id": "celeriac", "name": "Celeriac", "countIn": "kg", "origin": {"farm": "north"},
@@ -135,14 +139,15 @@ class ShelvedIngredientsTest {
                 [{"id": "egg", "name": "Egg", "countIn": "ea", "measures": [{"of": "1 ea", "is": "1/2 dl"}]}]
                 """);
 
-        pantry.list.save(pantry.list.find("egg").orElseThrow().withName("Eggs"), 1);
+        pantry.list.save(pantry.list.find("egg").orElseThrow().with(item -> item.withName("Eggs")), 1);
 
         assertThat(pantry.section.dump().at("/0/measures/0/is").asText()).isEqualTo("1/2 dl");
     }
 
     @Test
     void refusesAnIngredientWithoutANameOrWithANegativePrice() {
-        Ingredient bad = Ingredient.named("salt", " ", Unit.KG).withPrice(Optional.of(UnitPrice.of("-1", "1 kg")));
+        Ingredient bad = Ingredient.named("salt", " ", Unit.KG)
+                .with(item -> item.withPrice(Optional.of(UnitPrice.of("-1", "1 kg"))));
 
         assertThat(pantry.list.save(bad, 0))
                 .isInstanceOfSatisfying(
@@ -186,9 +191,9 @@ class ShelvedIngredientsTest {
     @Test
     void doubtsMeasuresThatContradictOneAnother() {
         Ingredient almonds = Ingredient.named("almonds", "Almonds", Unit.KG)
-                .withMeasures(List.of(
+                .with(item -> item.withMeasures(List.of(
                         new Equivalence(Quantity.parse("1 cup"), Quantity.parse("143 g")),
-                        new Equivalence(Quantity.parse("1 l"), Quantity.parse("389 g"))));
+                        new Equivalence(Quantity.parse("1 l"), Quantity.parse("389 g")))));
 
         // USDA SR28 (2015), WEIGHT, row 12061: 143 g a cup whole, 92 g sliced (published). Sliced comes to 389 g a
         // litre,
@@ -202,9 +207,9 @@ class ShelvedIngredientsTest {
     @Test
     void acceptsMeasuresThatAgreeWithinRounding() {
         Ingredient sugar = Ingredient.named("sugar", "Sugar", Unit.KG)
-                .withMeasures(List.of(
+                .with(item -> item.withMeasures(List.of(
                         new Equivalence(Quantity.parse("1 cup"), Quantity.parse("200 g")),
-                        new Equivalence(Quantity.parse("1 l"), Quantity.parse("850 g"))));
+                        new Equivalence(Quantity.parse("1 l"), Quantity.parse("850 g")))));
 
         // USDA SR28 (2015), WEIGHT, row 19335: 200 g a cup, 0.8454 g/ml (published, computed)
         assertThat(pantry.list.problems(sugar)).isEmpty();
@@ -218,14 +223,15 @@ class ShelvedIngredientsTest {
         assertThat(pantry.list.problems(beans.withPreparations(List.of(soaked), Map.of())))
                 .extracting(Problem::code)
                 .containsExactly("yield-over-one");
-        assertThat(pantry.list.problems(
-                        beans.withPreparations(List.of(soaked), Map.of("soaked", "taken up overnight"))))
+        assertThat(pantry.list.problems(beans.withPreparations(
+                        List.of(soaked), Map.of("soaked", YieldRecord.NONE.withNote("taken up overnight")))))
                 .isEmpty();
     }
 
     @Test
     void doubtsAPriceInAUnitItCannotReach() {
-        Ingredient oil = Ingredient.named("oil", "Oil", Unit.L).withPrice(Optional.of(UnitPrice.of("7.50", "1 kg")));
+        Ingredient oil = Ingredient.named("oil", "Oil", Unit.L)
+                .with(item -> item.withPrice(Optional.of(UnitPrice.of("7.50", "1 kg"))));
 
         assertThat(pantry.list.problems(oil))
                 .singleElement()

@@ -75,7 +75,12 @@ public abstract class DocumentSection implements ExchangeSection {
 
     @Override
     public final JsonNode dump() {
-        List<Document> documents = book.shelf(name).all();
+        return dump(book, name);
+    }
+
+    /** The documents of a shelf as a section, in the order of their ids; missing when there are none. */
+    public static JsonNode dump(Book book, String shelf) {
+        List<Document> documents = book.shelf(shelf).all();
         if (documents.isEmpty()) {
             return MissingNode.getInstance();
         }

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import etamine.base.Exemption;
 
@@ -46,5 +47,19 @@ public final class EntryJson {
             throw new IllegalArgumentException("“" + member + "” is missing or not text");
         }
         return value.textValue();
+    }
+
+    /** Writes a text member unless it is empty. */
+    public static void put(ObjectNode onto, String member, String text) {
+        if (!text.isEmpty()) {
+            onto.put(member, text);
+        }
+    }
+
+    /** Writes a list member unless it is empty. */
+    public static void put(ObjectNode onto, String member, ArrayNode list) {
+        if (!list.isEmpty()) {
+            onto.set(member, list);
+        }
     }
 }

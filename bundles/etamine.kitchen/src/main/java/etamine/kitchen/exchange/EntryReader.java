@@ -11,9 +11,11 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.Period;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -185,6 +187,18 @@ public final class EntryReader {
         node.path(member).forEach(word -> words.add(word.asText().strip()));
         words.remove("");
         return words;
+    }
+
+    /** An object of words and their names; what is empty is left out. */
+    public Map<String, String> names(String member) {
+        Map<String, String> names = new LinkedHashMap<>();
+        node.path(member)
+                .properties()
+                .forEach(name -> names.put(
+                        name.getKey().strip(), name.getValue().asText().strip()));
+        names.remove("");
+        names.values().removeIf(String::isEmpty);
+        return names;
     }
 
     /** Whether the member is {@code true}. */

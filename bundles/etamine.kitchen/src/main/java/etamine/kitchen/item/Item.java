@@ -74,10 +74,69 @@ public record Item(
                 Diet.UNKNOWN);
     }
 
+    /** The same under another name. */
+    public Item withName(String changed) {
+        return labelled(changed, group, storage, keeps, countIn);
+    }
+
+    /** The same under another heading. */
+    public Item withGroup(String changed) {
+        return labelled(name, changed, storage, keeps, countIn);
+    }
+
+    /** The same kept elsewhere. */
+    public Item withStorage(String changed) {
+        return labelled(name, group, changed, keeps, countIn);
+    }
+
+    /** The same with another keeping time. */
+    public Item withKeeps(Optional<Period> changed) {
+        return labelled(name, group, storage, changed, countIn);
+    }
+
+    /** The same counted in another unit. */
+    public Item withCountIn(Unit changed) {
+        return labelled(name, group, storage, keeps, changed);
+    }
+
+    /** The same with other measures of its own. */
+    public Item withMeasures(List<Equivalence> changed) {
+        return measured(changed, preparations, allergens, writtenPrice, diet);
+    }
+
+    /** The same with other preparations. */
+    public Item withPreparations(List<Preparation> changed) {
+        return measured(measures, changed, allergens, writtenPrice, diet);
+    }
+
     /** The same with other allergens. */
     public Item withAllergens(Allergens changed) {
+        return measured(measures, preparations, changed, writtenPrice, diet);
+    }
+
+    /** The same with another written price. */
+    public Item withPrice(Optional<UnitPrice> changed) {
+        return measured(measures, preparations, allergens, changed, diet);
+    }
+
+    /** The same with other ways of eating it. */
+    public Item withDiet(Diet changed) {
+        return measured(measures, preparations, allergens, writtenPrice, changed);
+    }
+
+    private Item labelled(String name, String group, String storage, Optional<Period> keeps, Unit countIn) {
         return new Item(
-                id, name, group, made, storage, keeps, countIn, measures, preparations, changed, writtenPrice, diet);
+                id, name, group, made, storage, keeps, countIn, measures, preparations, allergens, writtenPrice, diet);
+    }
+
+    private Item measured(
+            List<Equivalence> measures,
+            List<Preparation> preparations,
+            Allergens allergens,
+            Optional<UnitPrice> writtenPrice,
+            Diet diet) {
+        return new Item(
+                id, name, group, made, storage, keeps, countIn, measures, preparations, allergens, writtenPrice, diet);
     }
 
     /** What an ingredient and a contributed item of the same id are together: its own facts, more measures. */

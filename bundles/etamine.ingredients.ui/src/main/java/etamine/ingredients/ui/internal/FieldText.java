@@ -53,8 +53,8 @@ final class FieldText {
     private static UnaryOperator<Ingredient> edit(Field field, String text) {
         return switch (field) {
             case NAME -> name(text);
-            case GROUP -> ingredient -> ingredient.withGroup(text);
-            case STORAGE -> ingredient -> ingredient.withStorage(text);
+            case GROUP -> ingredient -> ingredient.with(item -> item.withGroup(text));
+            case STORAGE -> ingredient -> ingredient.with(item -> item.withStorage(text));
             case KEEPS -> keeps(text);
             case COUNT_IN -> countIn(text);
             case PRICE -> price(text);
@@ -67,22 +67,19 @@ final class FieldText {
         if (text.isEmpty()) {
             throw new MeasureException("Give the ingredient a name.");
         }
-        return ingredient -> ingredient.withName(text);
+        return ingredient -> ingredient.with(item -> item.withName(text));
     }
 
     private static UnaryOperator<Ingredient> keeps(String text) {
         if (text.isEmpty()) {
-            return ingredient -> ingredient.withKeeps(Optional.empty());
+            return ingredient -> ingredient.with(item -> item.withKeeps(Optional.empty()));
         }
         if (!text.matches("[0-9]{1,5}( ?d(ays?)?)?")) {
             throw new MeasureException("Write how many days it keeps, such as 10.");
         }
         Period days = Period.ofDays(Integer.parseInt(text.replaceAll("[^0-9]", "")));
-        return ingredient -> ingredient.withKeeps(ingredient
-                .item()
-                .keeps()
-                .filter(kept -> days(kept).equals(days(days)))
-                .or(() -> Optional.of(days)));
+        return ingredient -> ingredient.with(item -> item.withKeeps(
+                item.keeps().filter(kept -> days(kept).equals(days(days))).or(() -> Optional.of(days))));
     }
 
     private static String days(Period period) {
@@ -96,7 +93,7 @@ final class FieldText {
             throw new MeasureException(
                     "Count it in g, kg, ml, l, ea or another common unit; “" + text + "” can be a measure below.");
         }
-        return ingredient -> ingredient.withCountIn(unit);
+        return ingredient -> ingredient.with(item -> item.withCountIn(unit));
     }
 
     private static String price(UnitPrice price) {
@@ -107,7 +104,7 @@ final class FieldText {
 
     private static UnaryOperator<Ingredient> price(String text) {
         if (text.isEmpty()) {
-            return ingredient -> ingredient.withPrice(Optional.empty());
+            return ingredient -> ingredient.with(item -> item.withPrice(Optional.empty()));
         }
         Matcher parts = PRICE.matcher(text);
         if (!parts.matches()) {
@@ -116,7 +113,7 @@ final class FieldText {
         String per = parts.group(2);
         Quantity quantity = QuantityText.parse(per.matches("[0-9½¼¾⅓⅔].*") ? per : "1 " + per);
         UnitPrice price = new UnitPrice(new BigDecimal(parts.group(1).replace(',', '.')), quantity);
-        return ingredient -> ingredient.withPrice(Optional.of(price));
+        return ingredient -> ingredient.with(item -> item.withPrice(Optional.of(price)));
     }
 
     private static Set<String> words(String text) {
@@ -129,23 +126,18 @@ final class FieldText {
     }
 
     private static UnaryOperator<Ingredient> contains(Set<String> words) {
-        return ingredient -> ingredient.withAllergens(new Allergens(
-                words,
-                ingredient.item().allergens().mayContain(),
-                ingredient.item().allergens().known()));
+        return allergens(was -> new Allergens(words, was.mayContain(), was.known(), was.named(), was.sulphites()));
     }
 
     private static UnaryOperator<Ingredient> mayContain(Set<String> words) {
-        return ingredient -> ingredient.withAllergens(new Allergens(
-                ingredient.item().allergens().contains(),
-                words,
-                ingredient.item().allergens().known()));
+        return allergens(was -> new Allergens(was.contains(), words, was.known(), was.named(), was.sulphites()));
     }
 
     static UnaryOperator<Ingredient> known(boolean known) {
-        return ingredient -> ingredient.withAllergens(new Allergens(
-                ingredient.item().allergens().contains(),
-                ingredient.item().allergens().mayContain(),
-                known));
+        return allergens(was -> new Allergens(was.contains(), was.mayContain(), known, was.named(), was.sulphites()));
+    }
+
+    private static UnaryOperator<Ingredient> allergens(UnaryOperator<Allergens> change) {
+        return ingredient -> ingredient.with(item -> item.withAllergens(change.apply(item.allergens())));
     }
 }

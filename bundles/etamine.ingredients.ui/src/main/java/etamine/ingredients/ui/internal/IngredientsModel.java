@@ -118,9 +118,11 @@ final class IngredientsModel {
                         price(cost.price(), item) + (cost.complete() ? "" : ", at least"),
                         cost.source())));
         for (Preparation preparation : item.preparations()) {
-            String note = ingredient.yieldNotes().getOrDefault(preparation.name(), "written yield");
+            String note = ingredient.yieldOf(preparation.name()).note();
             parts.add(Explanation.leaf(
-                    "Yield, " + preparation.name(), TableText.percent(preparation.yield()) + " %", note));
+                    "Yield, " + preparation.name(),
+                    TableText.percent(preparation.yield()) + " %",
+                    note.isEmpty() ? "written yield" : note));
         }
         parts.add(item.allergens().explained());
         List<Recipe> uses = list.usedIn(item.id());

@@ -1,6 +1,7 @@
 package etamine.ingredients.ui.internal;
 
 import etamine.ingredients.Ingredient;
+import etamine.ingredients.YieldRecord;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.item.Preparation;
 import etamine.measures.Equivalence;
@@ -32,8 +33,8 @@ final class TableText {
     /** Reads one row of measures; empty cells take the row away. */
     static Attempt measure(int row, List<String> cells) {
         if (isEmpty(cells)) {
-            return new Attempt.Edit(ingredient ->
-                    ingredient.withMeasures(without(ingredient.item().measures(), row)));
+            return new Attempt.Edit(
+                    ingredient -> ingredient.with(item -> item.withMeasures(without(item.measures(), row))));
         }
         if (cells.get(0).isEmpty() || cells.get(1).isEmpty()) {
             return new Attempt.Bad("Write both sides, such as 1 cup and 150 g.");
@@ -41,7 +42,7 @@ final class TableText {
         try {
             Equivalence measure = new Equivalence(QuantityText.parse(cells.get(0)), QuantityText.parse(cells.get(1)));
             return new Attempt.Edit(
-                    ingredient -> ingredient.withMeasures(with(ingredient.item().measures(), row, measure)));
+                    ingredient -> ingredient.with(item -> item.withMeasures(with(item.measures(), row, measure))));
         } catch (MeasureException unclear) {
             return new Attempt.Bad(unclear.getMessage());
         }
@@ -53,7 +54,7 @@ final class TableText {
                         preparation.name(),
                         percent(preparation.yield()),
                         preparation.measures().stream().map(TableText::text).collect(Collectors.joining("; ")),
-                        ingredient.yieldNotes().getOrDefault(preparation.name(), "")))
+                        ingredient.yieldOf(preparation.name()).note()))
                 .toList();
     }
 
@@ -61,7 +62,7 @@ final class TableText {
     static Attempt preparation(int row, List<String> cells) {
         if (isEmpty(cells)) {
             return new Attempt.Edit(ingredient ->
-                    replaced(ingredient, without(ingredient.item().preparations(), row), ingredient.yieldNotes()));
+                    ingredient.withPreparations(without(ingredient.item().preparations(), row), ingredient.yields()));
         }
         if (cells.get(0).isEmpty()) {
             return new Attempt.Bad("Name the preparation, such as peeled, large dice.");
@@ -77,23 +78,17 @@ final class TableText {
 
     private static Ingredient withPreparation(
             Ingredient ingredient, int row, List<String> cells, Ratio yield, List<Equivalence> measures) {
-        Map<String, String> notes = new HashMap<>(ingredient.yieldNotes());
+        Map<String, YieldRecord> records = new HashMap<>(ingredient.yields());
         List<Preparation> old = ingredient.item().preparations();
         boolean shown = row < old.size() && percent(old.get(row).yield()).equals(percent(yield));
         Ratio exact = shown ? old.get(row).yield() : yield;
+        YieldRecord record = YieldRecord.NONE;
         if (row < old.size()) {
-            notes.remove(old.get(row).name());
+            record = ingredient.yieldOf(old.get(row).name());
+            records.remove(old.get(row).name());
         }
-        if (!cells.get(3).isEmpty()) {
-            notes.put(cells.get(0), cells.get(3));
-        }
-        return replaced(ingredient, with(old, row, new Preparation(cells.get(0), exact, measures)), notes);
-    }
-
-    private static Ingredient replaced(Ingredient old, List<Preparation> preparations, Map<String, String> notes) {
-        Map<String, String> kept = new HashMap<>(notes);
-        kept.keySet().retainAll(preparations.stream().map(Preparation::name).toList());
-        return old.withPreparations(preparations, kept);
+        records.put(cells.get(0), record.withNote(cells.get(3)));
+        return ingredient.withPreparations(with(old, row, new Preparation(cells.get(0), exact, measures)), records);
     }
 
     static String percent(Ratio yield) {

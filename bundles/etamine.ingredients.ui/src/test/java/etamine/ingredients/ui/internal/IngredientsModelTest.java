@@ -115,7 +115,7 @@ class IngredientsModelTest {
         assertThat(now().item().preparations().get(0).yield()).isEqualTo(Ratio.parse("0.74"));
 
         save(TableText.preparation(0, List.of("diced", "80 %", "", "")));
-        assertThat(now().yieldNotes()).isEmpty();
+        assertThat(now().yields()).isEmpty();
         save(TableText.preparation(0, List.of("", "", "", "")));
         assertThat(now().item().preparations()).isEmpty();
         assertThat(TableText.preparation(0, List.of("x", "0", "", ""))).isInstanceOf(Attempt.Bad.class);
@@ -154,9 +154,9 @@ class IngredientsModelTest {
         model.save("celeriac", ingredient -> {
             if (!done[0]) {
                 done[0] = true;
-                list.save(ingredient.withStorage("chilled"), list.revision("celeriac"));
+                list.save(ingredient.with(item -> item.withStorage("chilled")), list.revision("celeriac"));
             }
-            return ingredient.withGroup("Vegetables");
+            return ingredient.with(item -> item.withGroup("Vegetables"));
         });
 
         assertThat(now().item().group()).isEqualTo("Vegetables");
@@ -183,8 +183,8 @@ class IngredientsModelTest {
 
     @Test
     void listsByGroupThenName() {
-        list.save(Ingredient.named("cream", "Cream", Unit.L).withGroup("Dairy"), 0);
-        list.save(Ingredient.named("butter", "Butter", Unit.KG).withGroup("Dairy"), 0);
+        list.save(Ingredient.named("cream", "Cream", Unit.L).with(item -> item.withGroup("Dairy")), 0);
+        list.save(Ingredient.named("butter", "Butter", Unit.KG).with(item -> item.withGroup("Dairy")), 0);
 
         assertThat(model.rows()).extracting(IngredientRow::name).containsExactly("Celeriac", "Butter", "Cream");
     }
