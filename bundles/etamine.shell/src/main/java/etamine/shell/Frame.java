@@ -1,6 +1,7 @@
 package etamine.shell;
 
 import etamine.base.Explanation;
+import etamine.base.Printout;
 import etamine.base.Progress;
 import etamine.base.Subject;
 import java.time.LocalDate;
@@ -33,6 +34,14 @@ public interface Frame {
      * @param then gets the result on the window's thread, unless the bench is gone
      */
     <T> void work(String label, Job<T> job, Consumer<T> then);
+
+    /**
+     * Asks for a printer and prints, in the background. Where there is none it says so and offers to save instead.
+     */
+    void print(Printout printout);
+
+    /** Asks for a file and saves it as PDF, or as a web page where the name ends so, in the background. */
+    void save(Printout printout);
 
     /** Says a sentence in the line at the bottom. */
     void say(String text);

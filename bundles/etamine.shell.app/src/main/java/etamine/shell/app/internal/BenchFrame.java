@@ -1,6 +1,7 @@
 package etamine.shell.app.internal;
 
 import etamine.base.Explanation;
+import etamine.base.Printout;
 import etamine.base.Subject;
 import etamine.shell.Frame;
 import java.time.LocalDate;
@@ -52,6 +53,16 @@ final class BenchFrame implements Frame {
     @Override
     public <T> void work(String label, Job<T> job, Consumer<T> then) {
         window.work().run(label, job, then, alive);
+    }
+
+    @Override
+    public void print(Printout printout) {
+        window.papers().print(printout);
+    }
+
+    @Override
+    public void save(Printout printout) {
+        window.papers().save(printout);
     }
 
     @Override

@@ -44,6 +44,7 @@ final class Window {
     private final PassStation pass;
     private final Today today;
     private final BookDesk desk;
+    private final PaperDesk papers;
     private final BookWatch watch;
     private final MenuBar menu;
 
@@ -76,6 +77,7 @@ final class Window {
         Layouts.line(shell);
         work = fill(new WorkLine(shell, ui));
         desk = new BookDesk(shell, gathering, work);
+        papers = new PaperDesk(shell, work, ui, new DesktopPress.Desktop());
         pass = new PassStation(days, this::clock);
         benches = new BenchStack(sash, this);
         slate = new Slate(sash, this::go, this::toggleSlate);
@@ -141,6 +143,10 @@ final class Window {
 
     BookDesk desk() {
         return desk;
+    }
+
+    PaperDesk papers() {
+        return papers;
     }
 
     BenchStack benches() {
