@@ -45,7 +45,7 @@ public final class FilePick {
     /** A name without what file systems forbid in names. */
     static String fileName(String name) {
         String allowed =
-                name.replaceAll("[\\\\/:*?\"<>|\\p{Cntrl}\\s]+", " ").strip().replaceAll("^\\.+|[. ]+$", "");
+                name.replaceAll("[\\\\/:*?\"<>|\\p{Cntrl}\\s]+", " ").strip().replaceAll("^[. ]+|[. ]+$", "");
         int end = Math.min(allowed.length(), 80);
         return allowed.isEmpty() ? "untitled" : allowed.substring(0, end).strip();
     }
