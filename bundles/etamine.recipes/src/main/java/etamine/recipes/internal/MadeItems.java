@@ -1,11 +1,11 @@
 package etamine.recipes.internal;
 
-import etamine.kitchen.item.Allergens;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.item.ItemChanges;
 import etamine.kitchen.item.ItemSource;
 import etamine.kitchen.item.Items;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
@@ -19,27 +19,41 @@ public final class MadeItems implements ItemSource {
     private final KnownItems known;
     private volatile Made made;
 
-    private record Made(RecipeGraph graph, Map<String, Item> listed, Map<String, Item> items) {}
+    private record Made(RecipeGraph graph, Map<String, Item> listed, FactRoll roll, Map<String, Item> items) {
+        static Made of(RecipeGraph graph, Map<String, Item> listed) {
+            FactRoll roll = FactRoll.of(graph, listed);
+            return new Made(graph, listed, roll, MadeThings.of(graph, roll));
+        }
+    }
 
     /** What the recipes on that shelf make of the items known. */
     @Activate
     public MadeItems(@Reference RecipeShelf shelf, @Reference KnownItems known) {
         this.shelf = shelf;
         this.known = known;
-        this.made = new Made(RecipeGraph.of(Map.of()), Map.of(), Map.of());
+        this.made = Made.of(RecipeGraph.of(Map.of()), Map.of());
     }
 
     @Override
     public Map<String, Item> items() {
+        return now().items;
+    }
+
+    /** The allergens and diets of everything, as they go into the made items; the same one as long as they are. */
+    FactRoll roll() {
+        return now().roll;
+    }
+
+    private Made now() {
         RecipeGraph graph = shelf.graph();
         Map<String, Item> listed = known.items().map(Items::listed).orElseGet(Map::of);
         Made now = made;
         if (now.graph != graph || now.listed != listed) {
-            boolean same = now.graph == graph && sameAllergens(now.listed, listed);
-            now = new Made(graph, listed, same ? now.items : MadeThings.of(graph, listed));
+            boolean same = now.graph == graph && sameFacts(now.listed, listed);
+            now = same ? new Made(graph, listed, now.roll, now.items) : Made.of(graph, listed);
             made = now;
         }
-        return now.items;
+        return now;
     }
 
     @Override
@@ -50,12 +64,12 @@ public final class MadeItems implements ItemSource {
     }
 
     /** Whether nothing that goes into made items has changed; most changes of an ingredient are of its price. */
-    private static boolean sameAllergens(Map<String, Item> then, Map<String, Item> now) {
+    private static boolean sameFacts(Map<String, Item> then, Map<String, Item> now) {
         return ItemChanges.between(then, now).stream()
-                .allMatch(id -> allergens(then, id).equals(allergens(now, id)));
+                .allMatch(id -> facts(then, id).equals(facts(now, id)));
     }
 
-    private static Optional<Allergens> allergens(Map<String, Item> items, String id) {
-        return Optional.ofNullable(items.get(id)).map(Item::allergens);
+    private static Optional<List<Object>> facts(Map<String, Item> items, String id) {
+        return Optional.ofNullable(items.get(id)).map(item -> List.of(item.allergens(), item.diet()));
     }
 }

@@ -44,6 +44,7 @@ final class RecipeGraph {
             }
             for (Use use : recipe.uses()) {
                 put(users, use.item(), recipe);
+                use.substitutes().forEach(substitute -> put(users, substitute, recipe));
             }
         }
     }
@@ -89,10 +90,13 @@ final class RecipeGraph {
         return all.values();
     }
 
-    /** The recipes that make anything a recipe uses. */
+    /** The recipes that make anything a recipe uses or names as a substitute. */
     private Collection<Recipe> needs(Recipe recipe) {
         Map<String, Recipe> all = new LinkedHashMap<>();
-        recipe.uses().forEach(use -> makersOf(use.item()).forEach(maker -> all.put(maker.id(), maker)));
+        for (Use use : recipe.uses()) {
+            makersOf(use.item()).forEach(maker -> all.put(maker.id(), maker));
+            use.substitutes().forEach(substitute -> makersOf(substitute).forEach(maker -> all.put(maker.id(), maker)));
+        }
         return all.values();
     }
 

@@ -106,7 +106,8 @@ final class Range {
                 Optional.empty()));
     }
 
-    private Item put(Item item) {
+    /** Puts an ingredient on the list as it is. */
+    Item put(Item item) {
         Map<String, Item> more = new TreeMap<>(listed);
         more.put(item.id(), item);
         listed = Collections.unmodifiableMap(more);
