@@ -49,8 +49,22 @@ public interface Stockroom {
      */
     List<Movement> receiveOrder(String order, Map<String, Long> shortPacks, Optional<String> place);
 
-    /** Takes something out by the door of {@code kind}: used, sold, wasted or returned. */
+    /**
+     * Takes in what comes from elsewhere in the house.
+     *
+     * @param from where it comes from, in words; empty when not said
+     */
+    List<Movement> bring(String from, List<Incoming> lines);
+
+    /**
+     * Takes something out by the door of {@code kind}: used, sold, wasted, returned, staff, given, resold or sent. More
+     * than is there may be taken, since the kitchen may have used it before anybody wrote down that it came;
+     * {@link #owing} then says how much.
+     */
     List<Movement> take(MovementKind kind, Outgoing what);
+
+    /** How much more of an item went out of some place than ever came in, in its count unit; empty when nothing did. */
+    Optional<Quantity> owing(String item);
 
     /** Moves something from one place to another, keeping its lots. */
     List<Movement> move(String item, Quantity quantity, String from, String to);

@@ -51,8 +51,8 @@ record Draft(MovementKind kind, String item, LotKey lot, long amount, ObjectNode
     /** 1 for doors through which things come, -1 for those through which they go, 0 where both happen. */
     static int direction(MovementKind kind) {
         return switch (kind) {
-            case OPENING, RECEIVED, MADE -> 1;
-            case USED, SOLD, WASTED, RETURNED -> -1;
+            case OPENING, RECEIVED, MADE, BROUGHT -> 1;
+            case USED, SOLD, WASTED, RETURNED, STAFF, GIVEN, RESOLD, SENT -> -1;
             case MOVED, COUNTED -> 0;
         };
     }

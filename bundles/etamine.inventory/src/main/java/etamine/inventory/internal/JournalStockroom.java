@@ -137,6 +137,12 @@ public final class JournalStockroom implements Stockroom {
                 "Receive goods" + (supplier.isEmpty() ? "" : " from " + supplier), MovementKind.RECEIVED, lines, why);
     }
 
+    @Override
+    public List<Movement> bring(String from, List<Incoming> lines) {
+        ObjectNode why = Json.with(Json.empty(), "reason", from.isEmpty() ? "" : "from " + from);
+        return come("Take in " + (from.isEmpty() ? "a transfer" : "from " + from), MovementKind.BROUGHT, lines, why);
+    }
+
     private List<Movement> come(String label, MovementKind kind, List<Incoming> lines, ObjectNode why) {
         String since = LotKey.text(now());
         List<Draft> drafts = new ArrayList<>();
@@ -166,13 +172,21 @@ public final class JournalStockroom implements Stockroom {
 
     @Override
     public List<Movement> take(MovementKind kind, Outgoing what) {
-        Movers.refuseIf(Draft.direction(kind) >= 0, Reason.INPUT, "Take things out as used, sold, wasted or returned.");
+        Movers.refuseIf(
+                Draft.direction(kind) >= 0,
+                Reason.INPUT,
+                "Take things out as used, sold, wasted, returned, staff, given, resold or sent.");
         Movers.refuseIf(what.quantity().signum() <= 0, Reason.INPUT, "Write a quantity of more than zero.");
         ItemMeasure.Amount amount = movers.amount(what.item(), what.quantity());
         Optional<String> place = what.place().map(named -> movers.place(what.item(), named));
         ObjectNode why = Json.with(Json.empty(), "reason", what.reason());
         String label = "Write " + what.quantity() + " of " + items.name(what.item()) + " " + Draft.text(kind);
         return write(label, () -> movers.take(kind, what.item(), amount, place, why), nothing -> {});
+    }
+
+    @Override
+    public Optional<Quantity> owing(String item) {
+        return report.owing(item);
     }
 
     @Override

@@ -105,6 +105,11 @@ public final class LotStock implements Stock {
         return value(journal.amounts(instant));
     }
 
+    /** The same as it was before anything of that instant. */
+    Map<String, ItemStock> before(Instant instant) {
+        return value(journal.amountsBefore(instant));
+    }
+
     /** What lies in one place, of the items that do. */
     Map<String, ItemStock> in(String place) {
         Map<String, Map<LotKey, Long>> there = new TreeMap<>();
@@ -119,17 +124,22 @@ public final class LotStock implements Stock {
     }
 
     private Map<String, ItemStock> value(Map<String, Map<LotKey, Long>> amounts) {
+        Currency currency = currency();
+        Map<String, ItemStock> stock = new TreeMap<>();
+        amounts.forEach((item, lots) -> stock.put(item, ItemStock.of(Netting.of(lots), valuer(item), currency)));
+        return Collections.unmodifiableMap(stock);
+    }
+
+    /** What values an item's stock now. */
+    Valuer valuer(String item) {
         List<PriceSource> ranked = prices.stream()
                 .sorted(Comparator.comparingInt(PriceSource::rank))
                 .toList();
-        Currency currency = kitchen.house().currency();
-        Optional<Costs> made = Optional.ofNullable(costs);
-        Map<String, ItemStock> stock = new TreeMap<>();
-        amounts.forEach((item, lots) -> {
-            Valuer valuer = new Valuer(items.measure(item), ranked, made);
-            stock.put(item, ItemStock.of(Netting.of(lots), valuer, currency));
-        });
-        return Collections.unmodifiableMap(stock);
+        return new Valuer(items.measure(item), ranked, Optional.ofNullable(costs));
+    }
+
+    Currency currency() {
+        return kitchen.house().currency();
     }
 
     @Override

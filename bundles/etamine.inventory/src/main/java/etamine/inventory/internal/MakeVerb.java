@@ -11,6 +11,7 @@ import etamine.inventory.Stockroom;
 import etamine.kitchen.house.Kitchen;
 import etamine.measures.MeasureException;
 import etamine.measures.Ratio;
+import java.util.ArrayList;
 import java.util.List;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -45,7 +46,9 @@ public final class MakeVerb implements Verb {
         try {
             List<Movement> movements = stockroom.make(
                     call.arguments().get(0), Ratio.parse(call.arguments().get(1)));
-            return MovementReport.of(movements, items, MovementReport.cautions(movements, items, kitchen.today()));
+            List<String> more = new ArrayList<>(MovementReport.cautions(movements, items, kitchen.today()));
+            more.addAll(MovementReport.owing(movements, items, stockroom));
+            return MovementReport.of(movements, items, more);
         } catch (RefusedException | MeasureException refused) {
             throw VerbException.rejected(refused.getMessage());
         }

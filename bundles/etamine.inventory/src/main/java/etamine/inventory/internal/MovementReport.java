@@ -1,8 +1,10 @@
 package etamine.inventory.internal;
 
+import etamine.base.verb.Outcome;
 import etamine.base.verb.Report;
 import etamine.base.verb.TextTable;
 import etamine.inventory.Movement;
+import etamine.inventory.Stockroom;
 import etamine.measures.Quantity;
 import etamine.measures.UnitPrice;
 import java.time.LocalDate;
@@ -16,6 +18,11 @@ final class MovementReport {
     private MovementReport() {}
 
     static Report of(List<Movement> movements, KnownItems items, List<String> more) {
+        return look(movements, items, more, List.of());
+    }
+
+    /** The same with warnings, which make it something to look at. */
+    static Report look(List<Movement> movements, KnownItems items, List<String> more, List<String> warnings) {
         TextTable table = new TextTable("Item", "Kind", ">Quantity", "Place", "Use by", "Cost");
         List<Map<String, Object>> json = new ArrayList<>();
         for (Movement movement : movements) {
@@ -33,7 +40,14 @@ final class MovementReport {
             lines.add("Nothing had to be moved.");
         }
         lines.addAll(more);
-        return Report.done(Map.of("movements", json), lines);
+        if (warnings.isEmpty()) {
+            return Report.done(Map.of("movements", json), lines);
+        }
+        lines.addAll(warnings);
+        Map<String, Object> whole = new LinkedHashMap<>();
+        whole.put("movements", json);
+        whole.put("warnings", warnings);
+        return new Report(Outcome.LOOK, whole, lines);
     }
 
     private static Map<String, Object> json(Movement movement) {
@@ -65,6 +79,20 @@ final class MovementReport {
         json.put("amount", price.amount().toPlainString());
         json.put("per", price.per().toString());
         return json;
+    }
+
+    /** A warning for everything that was taken although it was not there. */
+    static List<String> owing(List<Movement> movements, KnownItems items, Stockroom room) {
+        return movements.stream()
+                .filter(movement -> movement.quantity().signum() < 0)
+                .map(Movement::item)
+                .distinct()
+                .flatMap(item -> room
+                        .owing(item)
+                        .map(owed -> "More " + items.name(item) + " has gone out than ever came in, by " + owed
+                                + ": enter what came, or count it.")
+                        .stream())
+                .toList();
     }
 
     /** A caution for everything that was used although its marked day has passed. */

@@ -134,6 +134,16 @@ public final class ShelfReport {
                 lots.stream().flatMap(lot -> lot.useBy().stream()).min(Comparator.naturalOrder()));
     }
 
+    /** What lots below zero come to; empty when there are none. */
+    Optional<Quantity> owing(String item) {
+        return Optional.ofNullable(stock.now().get(item)).map(ItemStock::level).stream()
+                .flatMap(level -> level.lots().stream())
+                .map(Lot::quantity)
+                .filter(quantity -> quantity.signum() < 0)
+                .reduce(Quantity::plus)
+                .map(Quantity::negate);
+    }
+
     /** Where an item's level and value come from. */
     Explanation explain(String item) {
         Optional<ItemStock> known = Optional.ofNullable(stock.now().get(item));

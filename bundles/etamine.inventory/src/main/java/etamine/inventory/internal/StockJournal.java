@@ -83,6 +83,11 @@ public final class StockJournal {
         return read(Selection.all().before(at.plusMillis(1)));
     }
 
+    /** The amounts as they were before that instant. */
+    Map<String, Map<LotKey, Long>> amountsBefore(Instant at) {
+        return read(Selection.all().before(at));
+    }
+
     /** Every entry of an item in the order it happened. */
     List<LedgerEntry> entries(String item) {
         return ledger().entries(Selection.all().where("item", item));

@@ -11,6 +11,7 @@ import etamine.base.verb.Report;
 import etamine.base.verb.Verb;
 import etamine.base.verb.VerbCall;
 import etamine.base.verb.VerbException;
+import etamine.measures.Quantity;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -95,5 +96,67 @@ class StockVerbsTest {
                     assertThat(rejected.outcome()).isEqualTo(Outcome.REJECTED);
                     assertThat(rejected).hasMessageContaining("Add ");
                 });
+    }
+
+    @Test
+    void saysWhenMoreWasTakenThanWasThere() throws VerbException {
+        shelf.receive("cream", "0.6 l", "", "", "");
+        Verb waste = new WasteVerb(shelf.room, shelf.items);
+        Report report =
+                waste.run(new VerbCall(List.of("cream", "1 l"), Map.of(), "volatile", folder, Progress.unseen()));
+        assertThat(report.outcome()).isEqualTo(Outcome.LOOK);
+        assertThat(report.lines())
+                .contains("More Cream has gone out than ever came in, by 0.4 l: enter what came, or count it.");
+        JsonNode json = new ObjectMapper().valueToTree(report.json());
+        assertThat(json.get("movements")).hasSize(2);
+        assertThat(json.get("warnings")).hasSize(1);
+        assertThat(shelf.room.owing("cream")).contains(Quantity.parse("0.4 l"));
+        assertThat(shelf.room.owing("celeriac")).isEmpty();
+    }
+
+    @Test
+    void writesEachDoorByItsOwnVerb() throws VerbException {
+        shelf.receive("cream", "8 l", "2026-12-01", "4.20", "1 l");
+        Map<Verb, String> doors = Map.of(
+                new StaffVerb(shelf.room, shelf.items), "staff",
+                new GiveVerb(shelf.room, shelf.items), "given",
+                new ResellVerb(shelf.room, shelf.items), "resold");
+        for (Map.Entry<Verb, String> door : doors.entrySet()) {
+            JsonNode movement = run(door.getKey(), Map.of(), "cream", "1 l").at("/movements/0");
+            assertThat(movement.get("kind").asText()).isEqualTo(door.getValue());
+            assertThat(movement.get("quantity").asText()).isEqualTo("1 l");
+        }
+        assertThat(shelf.line("cream").onHand()).isEqualTo(Quantity.parse("5 l"));
+    }
+
+    @Test
+    void transfersInAndOut() throws VerbException {
+        shelf.receive("cream", "2 l", "", "", "");
+        TransferVerb transfer = new TransferVerb(shelf.room, shelf.items);
+        JsonNode out = run(transfer, Map.of("--reason", "the bar"), "out", "cream", "0.5 l")
+                .at("/movements/0");
+        assertThat(out.get("kind").asText()).isEqualTo("sent");
+        JsonNode in = run(transfer, Map.of("--reason", "the bar", "--paid", "9.00"), "in", "cream", "1.5", "l")
+                .at("/movements/0");
+        assertThat(in.get("kind").asText()).isEqualTo("brought");
+        assertThat(in.get("reason").asText()).isEqualTo("from the bar");
+        assertThat(in.at("/unitCost/per").asText()).isEqualTo("1.5 l");
+        assertThat(shelf.line("cream").onHand()).isEqualTo(Quantity.parse("3 l"));
+    }
+
+    @Test
+    void refusesATransferThatSaysNotWhichWay() {
+        TransferVerb transfer = new TransferVerb(shelf.room, shelf.items);
+        for (List<String> wrong : List.of(List.<String>of(), List.of("cream", "1 l"), List.of("in", "cream"))) {
+            assertThatThrownBy(() -> run(transfer, Map.of(), wrong.toArray(String[]::new)))
+                    .isInstanceOfSatisfying(
+                            VerbException.class,
+                            call -> assertThat(call.outcome()).isEqualTo(Outcome.WRONG_CALL));
+        }
+        assertThatThrownBy(() -> run(transfer, Map.of("--use-by", "soon"), "in", "cream", "1 l"))
+                .isInstanceOf(VerbException.class);
+        assertThatThrownBy(() -> run(transfer, Map.of("--paid", "a lot"), "in", "cream", "1 l"))
+                .isInstanceOfSatisfying(
+                        VerbException.class, call -> assertThat(call.outcome()).isEqualTo(Outcome.REJECTED));
     }
 }

@@ -18,6 +18,16 @@ public enum MovementKind {
     MOVED,
     /** Went back to the supplier. */
     RETURNED,
+    /** Eaten by staff. */
+    STAFF,
+    /** Given to guests without being charged: promotions, tastings, what goes on the house. */
+    GIVEN,
+    /** Sold as it is rather than on a plate: fat to a renderer, goods to staff. */
+    RESOLD,
+    /** Came from elsewhere in the house, such as a bottle of the bar for cooking: a transfer in. */
+    BROUGHT,
+    /** Went elsewhere in the house, such as lemons to the bar: a transfer out. */
+    SENT,
     /** The difference a count found. */
     COUNTED
 }

@@ -74,7 +74,7 @@ final class StockDialogs {
         return accepted
                 ? Optional.of(new Job("Taking out", () -> {
                     model.room().take(kind.get(), answer.get());
-                    return answer.get().quantity() + " taken out; undo brings it back.";
+                    return model.taken(answer.get().quantity(), answer.get().item());
                 }))
                 : Optional.empty();
     }

@@ -215,11 +215,23 @@ final class StockModel {
         room.reverse(movement, "taken back at the stock station");
     }
 
+    /** What to say after something was taken out: that undo brings it back, or that more went than was there. */
+    String taken(Quantity quantity, String item) {
+        return room.owing(item)
+                .map(owed -> quantity + " taken out, but " + text(owed)
+                        + " more than ever came in: enter what came, or count it.")
+                .orElse(quantity + " taken out; undo brings it back.");
+    }
+
     /** What is most used of the doors through which things leave. */
     static List<Choice> doors() {
         return List.of(
                 new Choice(MovementKind.WASTED.name(), "Wasted"),
                 new Choice(MovementKind.USED.name(), "Used"),
+                new Choice(MovementKind.STAFF.name(), "Staff meal"),
+                new Choice(MovementKind.GIVEN.name(), "Given away: promotion, tasting, on the house"),
+                new Choice(MovementKind.SENT.name(), "Sent elsewhere in the house"),
+                new Choice(MovementKind.RESOLD.name(), "Sold as it is, not on a plate"),
                 new Choice(MovementKind.RETURNED.name(), "Returned to the supplier"));
     }
 }

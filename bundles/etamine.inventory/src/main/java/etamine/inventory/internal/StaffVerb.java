@@ -1,0 +1,34 @@
+package etamine.inventory.internal;
+
+import etamine.base.verb.Report;
+import etamine.base.verb.Verb;
+import etamine.base.verb.VerbCall;
+import etamine.base.verb.VerbException;
+import etamine.base.verb.VerbUsage;
+import etamine.inventory.Stockroom;
+import etamine.kitchen.stock.MovementKind;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+
+/** {@code staff}: writes down what staff ate. */
+@Component
+public final class StaffVerb implements Verb {
+    private final TakeCall taking;
+
+    /** Takes from that stockroom. */
+    @Activate
+    public StaffVerb(@Reference Stockroom stockroom, @Reference KnownItems items) {
+        this.taking = new TakeCall(stockroom, items);
+    }
+
+    @Override
+    public VerbUsage usage() {
+        return TakeCall.usage("staff", "Write down what staff ate.");
+    }
+
+    @Override
+    public Report run(VerbCall call) throws VerbException {
+        return taking.take(MovementKind.STAFF, call, call.arguments());
+    }
+}
