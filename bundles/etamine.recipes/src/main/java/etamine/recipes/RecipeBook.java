@@ -38,6 +38,12 @@ public interface RecipeBook {
     /** Adds a copy under a new name; what it makes under its own id, it makes under the new one. */
     Change copy(String id, String name);
 
+    /**
+     * Puts a recipe away or takes it out again. An archived one is left out of lists, completion and the menu, but what
+     * uses it still finds it.
+     */
+    Change archive(String id, boolean archived);
+
     /** An empty recipe of that kind that makes an item of its own; not saved yet. */
     Recipe start(String name, Kind kind);
 }

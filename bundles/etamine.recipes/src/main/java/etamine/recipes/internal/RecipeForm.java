@@ -9,11 +9,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import etamine.kitchen.exchange.EntryMerge;
 import etamine.kitchen.exchange.EntryReader;
 import etamine.kitchen.exchange.ExchangeEntry.Trouble;
-import etamine.kitchen.recipe.Make;
+import etamine.kitchen.recipe.Making;
 import etamine.kitchen.recipe.MenuPrice;
+import etamine.kitchen.recipe.PairedDrink;
 import etamine.kitchen.recipe.Recipe;
-import etamine.kitchen.recipe.Step;
-import etamine.kitchen.recipe.Use;
 import etamine.storage.Codec;
 import java.math.BigDecimal;
 import java.time.Duration;
@@ -21,7 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-/** A recipe as a document: its entry in the exchange form. */
+/** A recipe as a document: its entry in the exchange form. What is not said is not written. */
 final class RecipeForm implements Codec<Recipe> {
     /** Numbers keep the digits they were written with. */
     static final JsonMapper JSON = JsonMapper.builder()
@@ -71,81 +70,62 @@ final class RecipeForm implements Codec<Recipe> {
                 .put("id", recipe.id())
                 .put("name", recipe.name())
                 .put("kind", word(recipe.kind()));
-        form.set("uses", uses(recipe.uses()));
-        form.set("makes", makes(recipe.makes()));
+        form.set("uses", LineForm.uses(recipe.uses()));
+        form.set("makes", LineForm.makes(recipe.makes()));
         recipe.portion().ifPresent(portion -> form.put("portion", portion.toString()));
-        recipe.keeps().ifPresent(keeps -> form.put("keeps", keeps.toString()));
-        if (recipe.tested() > 0) {
-            form.put("tested", recipe.tested());
-        }
+        putMaking(form, recipe.making());
+        TestForm.put(form, recipe.standing());
         if (!recipe.steps().isEmpty()) {
-            form.set("steps", steps(recipe.steps()));
+            form.set("steps", LineForm.steps(recipe.steps()));
         }
         recipe.menu().ifPresent(menu -> putMenu(form, menu));
+        putDrinks(form, recipe.drinks());
         putText(form, "notes", recipe.notes());
         return form;
     }
 
-    private static ArrayNode uses(List<Use> uses) {
-        ArrayNode list = JSON.createArrayNode();
-        for (Use use : uses) {
-            ObjectNode line = list.addObject()
-                    .put("item", use.item())
-                    .put("quantity", use.quantity().toString());
-            use.as().ifPresent(as -> line.put("as", as));
-            line.put("basis", use.basis().name());
+    private static void putMaking(ObjectNode form, Making making) {
+        making.keeps().ifPresent(keeps -> form.put("keeps", keeps.toString()));
+        if (making.whole()) {
+            form.put("wholeBatches", true);
         }
-        return list;
-    }
-
-    private static ArrayNode makes(List<Make> makes) {
-        ArrayNode list = JSON.createArrayNode();
-        for (Make make : makes) {
-            ObjectNode line = list.addObject()
-                    .put("item", make.item())
-                    .put("quantity", make.quantity().toString());
-            make.credit()
-                    .ifPresent(credit -> line.putObject("credit")
-                            .put("amount", credit.amount().toPlainString())
-                            .put("per", credit.per().toString()));
-        }
-        return list;
-    }
-
-    private static ArrayNode steps(List<Step> steps) {
-        ArrayNode list = JSON.createArrayNode();
-        for (Step step : steps) {
-            ObjectNode form = list.addObject().put("id", step.id()).put("text", step.text());
-            putTime(form, "hands", step.hands());
-            putTime(form, "unattended", step.unattended());
-            putText(form, "equipment", step.equipment());
-            if (!step.after().isEmpty()) {
-                ArrayNode after = form.putArray("after");
-                step.after().forEach(after::add);
-            }
-        }
-        return list;
+        making.absorbs().ifPresent(water -> form.put("absorbs", water.toString()));
+        making.reducesTo().ifPresent(share -> form.put("reducesTo", share.toString()));
+        putText(form, "station", making.station());
     }
 
     private static void putMenu(ObjectNode form, MenuPrice menu) {
         form.put("menuPrice", menu.price().toPlainString());
-        putPercent(form, "taxPercent", menu.taxPercent());
-        putPercent(form, "qFactorPercent", menu.qFactorPercent());
+        putNumber(form, "taxPercent", menu.taxPercent());
+        putNumber(form, "qFactorPercent", menu.qFactorPercent());
+        putNumber(form, "qFactorAmount", menu.qFactorAmount());
+        putNumber(form, "packaging", menu.packaging());
+        menu.targetFoodCostPercent().ifPresent(target -> form.put("targetFoodCostPercent", target.toPlainString()));
     }
 
-    private static void putPercent(ObjectNode form, String member, BigDecimal percent) {
-        if (percent.signum() != 0) {
-            form.put(member, percent.toPlainString());
+    private static void putDrinks(ObjectNode form, List<PairedDrink> drinks) {
+        if (drinks.isEmpty()) {
+            return;
+        }
+        ArrayNode list = form.putArray("drinks");
+        for (PairedDrink drink : drinks) {
+            putText(list.addObject().put("recipe", drink.recipe()), "level", drink.level());
         }
     }
 
-    private static void putTime(ObjectNode form, String member, Duration time) {
+    private static void putNumber(ObjectNode form, String member, BigDecimal number) {
+        if (number.signum() != 0) {
+            form.put(member, number.toPlainString());
+        }
+    }
+
+    static void putTime(ObjectNode form, String member, Duration time) {
         if (!time.isZero()) {
             form.put(member, time.toString());
         }
     }
 
-    private static void putText(ObjectNode form, String member, String text) {
+    static void putText(ObjectNode form, String member, String text) {
         if (!text.isEmpty()) {
             form.put(member, text);
         }

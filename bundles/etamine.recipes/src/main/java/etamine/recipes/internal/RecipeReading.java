@@ -4,11 +4,15 @@ import etamine.kitchen.exchange.EntryReader;
 import etamine.kitchen.recipe.Basis;
 import etamine.kitchen.recipe.Kind;
 import etamine.kitchen.recipe.Make;
+import etamine.kitchen.recipe.Making;
 import etamine.kitchen.recipe.MenuPrice;
+import etamine.kitchen.recipe.PairedDrink;
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Step;
 import etamine.kitchen.recipe.Use;
+import etamine.measures.Dimension;
 import etamine.measures.Quantity;
+import etamine.measures.Ratio;
 import etamine.measures.UnitPrice;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -32,11 +36,12 @@ final class RecipeReading {
                 entry.choice("kind", Kind.class).orElse(Kind.COMPONENT),
                 uses(),
                 makes(),
-                entry.has("portion") ? entry.positive("portion") : Optional.empty(),
-                entry.period("keeps"),
-                entry.whole("tested", 0),
+                positive("portion"),
                 steps(),
                 menu(),
+                making(),
+                TestForm.read(entry),
+                drinks(),
                 entry.text("notes"));
     }
 
@@ -53,7 +58,7 @@ final class RecipeReading {
             Optional<String> as = Optional.of(line.text("as")).filter(name -> !name.isEmpty());
             Basis basis = line.choice("basis", Basis.class).orElse(as.isPresent() ? Basis.EP : Basis.AP);
             if (quantity.isPresent() && !item.isEmpty()) {
-                uses.add(new Use(item, quantity.get(), as, basis));
+                uses.add(new Use(item, quantity.get(), as, basis, List.copyOf(line.words("or"))));
                 usePointers.add(line.pointer(""));
             }
         }
@@ -66,12 +71,45 @@ final class RecipeReading {
             String item = line.needed("item");
             Optional<Quantity> quantity = line.positive("quantity");
             Optional<UnitPrice> credit = line.price("credit");
+            Optional<UnitPrice> value = line.price("marketValue");
             if (quantity.isPresent() && !item.isEmpty()) {
-                makes.add(new Make(item, quantity.get(), credit));
+                makes.add(new Make(item, quantity.get(), credit, value));
                 makePointers.add(line.pointer(""));
             }
         }
         return makes;
+    }
+
+    private Making making() {
+        return new Making(
+                entry.period("keeps"), entry.flag("wholeBatches"), absorbs(), reducesTo(), entry.text("station"));
+    }
+
+    private Optional<Quantity> absorbs() {
+        return positive("absorbs").filter(water -> {
+            boolean weighable =
+                    water.unit().dimension() == Dimension.MASS || water.unit().dimension() == Dimension.VOLUME;
+            if (!weighable) {
+                entry.trouble("absorbs", "Write the water taken up as a weight or a volume, such as 400 g.");
+            }
+            return weighable;
+        });
+    }
+
+    private Optional<Ratio> reducesTo() {
+        return entry.ratio("reducesTo").filter(share -> {
+            boolean sound = share.signum() > 0 && share.compareTo(Ratio.ONE) < 0;
+            if (!sound) {
+                entry.trouble(
+                        "reducesTo",
+                        "Write what is left over what went in, more than 0 and less than 1, such as 0.25.");
+            }
+            return sound;
+        });
+    }
+
+    private Optional<Quantity> positive(String member) {
+        return entry.has(member) ? entry.positive(member) : Optional.empty();
     }
 
     private List<Step> steps() {
@@ -84,14 +122,31 @@ final class RecipeReading {
                     step.duration("hands"),
                     step.duration("unattended"),
                     step.text("equipment"),
-                    List.copyOf(step.words("after"))));
+                    List.copyOf(step.words("after")),
+                    step.text("temperature"),
+                    step.duration("holds"),
+                    step.text("station")));
         }
         return steps;
     }
 
+    private List<PairedDrink> drinks() {
+        List<PairedDrink> drinks = new ArrayList<>();
+        for (EntryReader drink : entry.each("drinks")) {
+            String recipe = drink.needed("recipe");
+            if (!recipe.isEmpty()) {
+                drinks.add(new PairedDrink(recipe, drink.text("level")));
+            }
+        }
+        return drinks;
+    }
+
     private Optional<MenuPrice> menu() {
         BigDecimal tax = entry.decimal("taxPercent").orElse(BigDecimal.ZERO);
-        BigDecimal qFactor = entry.decimal("qFactorPercent").orElse(BigDecimal.ZERO);
-        return entry.decimal("menuPrice").map(price -> new MenuPrice(price, tax, qFactor));
+        BigDecimal share = entry.decimal("qFactorPercent").orElse(BigDecimal.ZERO);
+        BigDecimal amount = entry.decimal("qFactorAmount").orElse(BigDecimal.ZERO);
+        BigDecimal packaging = entry.decimal("packaging").orElse(BigDecimal.ZERO);
+        Optional<BigDecimal> target = entry.decimal("targetFoodCostPercent");
+        return entry.decimal("menuPrice").map(price -> new MenuPrice(price, tax, share, amount, packaging, target));
     }
 }

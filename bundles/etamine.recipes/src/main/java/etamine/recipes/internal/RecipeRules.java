@@ -9,15 +9,22 @@ import etamine.measures.Conversion;
 import etamine.measures.Converter;
 import etamine.measures.Dimension;
 import etamine.measures.Quantity;
+import etamine.measures.Ratio;
 import etamine.measures.Unit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** What a recipe must be, what it must be able to reckon with, and what makes it doubtful. Used once. */
 final class RecipeRules {
+    /** Words for work that always leaves something on the board. */
+    private static final Pattern TRIMS = Pattern.compile(
+            "\\b(?:peeled|cored|trimmed|boned|filleted|shelled|pitted|stoned|skinned|stripped|topped|husked)\\b",
+            Pattern.CASE_INSENSITIVE);
+
     private final Recipe recipe;
     private final ItemView items;
     private final LinePointers pointers;
@@ -44,8 +51,8 @@ final class RecipeRules {
             rules.use(recipe.uses().get(i), pointers.uses().get(i));
         }
         rules.makes();
-        MassBalance.doubt(recipe, items)
-                .ifPresent(text -> rules.add("mass-balance", Finding.Grade.DOUBTFUL, "/makes", text));
+        rules.findings.addAll(LinkRules.of(recipe, graph, items, pointers));
+        rules.findings.addAll(BalanceRules.of(recipe, items));
         return List.copyOf(rules.findings);
     }
 
@@ -107,9 +114,24 @@ final class RecipeRules {
                     "unknown-preparation",
                     pointer + "/as",
                     unknownPreparation(item, use.as().get()));
+        } else if (use.as()
+                .flatMap(item::preparation)
+                .filter(RecipeRules::losesNothing)
+                .isPresent()) {
+            add(
+                    "no-yield",
+                    Finding.Grade.DOUBTFUL,
+                    pointer + "/as",
+                    "“" + use.as().get() + "” of " + item.name()
+                            + " has no yield, so nothing counts as trimmed off; weigh it once and write it down.");
         } else if (use.asPurchased(item) instanceof Conversion.Missing missing) {
             incomplete("missing-equivalence", pointer + "/quantity", line(use) + ": " + missing.text());
         }
+    }
+
+    private static boolean losesNothing(Preparation preparation) {
+        return preparation.yield().equals(Ratio.ONE)
+                && TRIMS.matcher(preparation.name()).find();
     }
 
     private void makes() {

@@ -2,7 +2,6 @@ package etamine.recipes.internal;
 
 import etamine.base.Problem;
 import etamine.kitchen.item.Item;
-import etamine.kitchen.item.Items;
 import etamine.kitchen.recipe.Kind;
 import etamine.kitchen.recipe.Make;
 import etamine.kitchen.recipe.Recipe;
@@ -19,7 +18,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -33,6 +31,7 @@ public final class ShelvedRecipes implements RecipeBook {
     private final RecipeShelf shelf;
     private final KnownItems known;
     private final MadeItems made;
+    private final RecipeView view;
 
     /** The recipes on that shelf. */
     @Activate
@@ -40,6 +39,7 @@ public final class ShelvedRecipes implements RecipeBook {
         this.shelf = shelf;
         this.known = known;
         this.made = made;
+        this.view = new RecipeView(shelf, known, made);
     }
 
     @Override
@@ -55,15 +55,8 @@ public final class ShelvedRecipes implements RecipeBook {
     }
 
     private List<Finding> findings(Recipe recipe) {
-        RecipeGraph graph = shelf.graph();
-        ItemView items = ItemView.of(known, made);
-        if (!recipe.equals(graph.recipes().get(recipe.id()))) {
-            Map<String, Recipe> changed = new TreeMap<>(graph.recipes());
-            changed.put(recipe.id(), recipe);
-            graph = RecipeGraph.of(changed);
-            items = items.with(graph, listed());
-        }
-        return RecipeRules.of(recipe, graph, items, LinePointers.of(recipe));
+        RecipeView.Beside beside = view.beside(recipe);
+        return RecipeRules.of(recipe, beside.graph(), beside.items(), LinePointers.of(recipe));
     }
 
     @Override
@@ -105,7 +98,7 @@ public final class ShelvedRecipes implements RecipeBook {
 
     private List<Recipe> usersOfWhatOnlyItMakes(Recipe recipe) {
         RecipeGraph graph = shelf.graph();
-        Map<String, Item> listed = listed();
+        Map<String, Item> listed = view.listed();
         return recipe.makes().stream()
                 .map(Make::item)
                 .filter(item -> graph.makersOf(item).size() == 1 && !listed.containsKey(item))
@@ -113,10 +106,6 @@ public final class ShelvedRecipes implements RecipeBook {
                 .filter(user -> user != recipe)
                 .distinct()
                 .toList();
-    }
-
-    private Map<String, Item> listed() {
-        return known.items().map(Items::listed).orElseGet(Map::of);
     }
 
     private static String inUse(Recipe recipe, List<Recipe> users) {
@@ -136,6 +125,17 @@ public final class ShelvedRecipes implements RecipeBook {
                 .toList();
         Recipe copy = original.withId(fresh).withName(name).withMakes(makes).withStanding(Standing.DRAFT);
         return save(copy, 0);
+    }
+
+    @Override
+    public Change archive(String id, boolean archived) {
+        Recipe recipe = known(id);
+        if (recipe.standing().archived() == archived) {
+            return new Change.Done(id, revision(id));
+        }
+        String label = (archived ? "Put away " : "Take out again ") + recipe.name();
+        Recipe changed = recipe.withStanding(recipe.standing().withArchived(archived));
+        return new Change.Done(id, shelf.book().write(label, transaction -> write(transaction, changed, revision(id))));
     }
 
     @Override

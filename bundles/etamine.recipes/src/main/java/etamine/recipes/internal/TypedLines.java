@@ -56,6 +56,11 @@ public final class TypedLines implements UseLines {
         return new Reading.Unclear(unknown(words));
     }
 
+    @Override
+    public List<Pasted> readAll(String text) {
+        return PastedList.of(text, this::read);
+    }
+
     private static Optional<Basis> basis(String line) {
         return Stream.of(Basis.values())
                 .filter(basis -> line.toUpperCase(Locale.ROOT).endsWith(" " + basis.name()))
@@ -74,7 +79,7 @@ public final class TypedLines implements UseLines {
                 return new Reading.Unclear("Write more than zero of " + item.name() + ".");
             }
             return new Reading.Clear(
-                    new Use(item.id(), quantity, as, basis.orElse(as.isPresent() ? Basis.EP : Basis.AP)));
+                    new Use(item.id(), quantity, as, basis.orElse(as.isPresent() ? Basis.EP : Basis.AP)), List.of());
         } catch (MeasureException unreadable) {
             return new Reading.Unclear(unreadable.getMessage());
         }

@@ -108,12 +108,21 @@ class ExactScalingTest {
 
     @Test
     void remarksOnWhatDoesNotFollowTheFactor() {
-        recipe("1 kg", "");
+        range.item("flour", "kg");
+        range.item("fine-salt", "kg");
+        range.item("baking powder", "kg");
+        range.load("""
+                {"id": "it", "name": "It", "kind": "component",
+                 "uses": [{"item": "flour", "quantity": "950 g"}, {"item": "fine-salt", "quantity": "20 g"},
+                          {"item": "baking powder", "quantity": "30 g"}],
+                 "makes": [{"item": "it", "quantity": "1 kg"}],
+                 "steps": [{"id": "bake", "text": "Bake.", "unattended": "PT40M"}]}""");
 
         assertThat(scaled(range.scaling.to("it", Quantity.parse("5 kg"))).remarks())
-                .singleElement()
-                .asString()
-                .contains("salt");
+                .satisfiesExactly(
+                        salt -> assertThat(salt).contains("three quarters of the fine-salt"),
+                        rise -> assertThat(rise).contains("baking powder"),
+                        times -> assertThat(times).contains("one batch"));
         assertThat(scaled(range.scaling.to("it", Quantity.parse("1.2 kg"))).remarks())
                 .isEmpty();
     }
