@@ -24,15 +24,17 @@ public record Column<T>(
         Function<T, String> icon,
         Function<T, Tone> tone) {
 
+    private static final Function<Object, String> NO_ICON = row -> "";
+
     /** Words, sorted as words. */
     public static <T> Column<T> words(String heading, int weight, Function<T, String> text) {
         Comparator<T> order = Comparator.comparing(text, String.CASE_INSENSITIVE_ORDER);
-        return new Column<>(heading, weight, false, text, order, row -> "", row -> Tone.PLAIN);
+        return new Column<>(heading, weight, false, text, order, noIcon(), row -> Tone.PLAIN);
     }
 
     /** Figures, set to the right, sorted by their value. */
     public static <T> Column<T> figures(String heading, int weight, Function<T, String> text, Comparator<T> order) {
-        return new Column<>(heading, weight, true, text, order, row -> "", row -> Tone.PLAIN);
+        return new Column<>(heading, weight, true, text, order, noIcon(), row -> Tone.PLAIN);
     }
 
     /** The same column sorted otherwise. */
@@ -48,5 +50,15 @@ public record Column<T>(
     /** The same column with tones; say in words or with an icon what the tone says. */
     public Column<T> withTone(Function<T, Tone> how) {
         return new Column<>(heading, weight, figures, text, order, icon, how);
+    }
+
+    /** Whether cells may have icons, without asking for any. */
+    boolean hasIcons() {
+        return !NO_ICON.equals(icon);
+    }
+
+    @SuppressWarnings("unchecked") // it looks at no row
+    private static <T> Function<T, String> noIcon() {
+        return (Function<T, String>) (Function<?, String>) NO_ICON;
     }
 }

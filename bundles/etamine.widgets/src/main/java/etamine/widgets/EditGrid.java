@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
@@ -26,6 +27,7 @@ public final class EditGrid extends Composite {
     private final List<GridRow> rows = new ArrayList<>();
     private final Map<String, Map<Integer, List<String>>> drafts = new HashMap<>();
     private IntConsumer onRow = row -> {};
+    private BiConsumer<Integer, Integer> onMove = (row, by) -> {};
     private String subject = "";
     private boolean goOn;
 
@@ -49,22 +51,29 @@ public final class EditGrid extends Composite {
      * @param heading above it
      * @param weight its share of the width
      * @param editable whether it can be typed into
+     * @param below whether it stands in a second line below the first columns
      * @param complete how to complete what is typed; nothing for none
      */
-    public record GridColumn(String heading, int weight, boolean editable, Function<String, List<String>> complete) {
+    public record GridColumn(
+            String heading, int weight, boolean editable, boolean below, Function<String, List<String>> complete) {
         /** A column to type into. */
         public static GridColumn entry(String heading, int weight) {
-            return new GridColumn(heading, weight, true, typed -> List.of());
+            return new GridColumn(heading, weight, true, false, typed -> List.of());
         }
 
         /** A column to look at. */
         public static GridColumn figure(String heading, int weight) {
-            return new GridColumn(heading, weight, false, typed -> List.of());
+            return new GridColumn(heading, weight, false, false, typed -> List.of());
         }
 
         /** The same with completions. */
         public GridColumn completing(Function<String, List<String>> completions) {
-            return new GridColumn(heading, weight, editable, completions);
+            return new GridColumn(heading, weight, editable, below, completions);
+        }
+
+        /** The same in the second line of each row; its heading stands in its empty fields. Put these columns last. */
+        public GridColumn under() {
+            return new GridColumn(heading, weight, editable, true, complete);
         }
     }
 
@@ -74,8 +83,8 @@ public final class EditGrid extends Composite {
         this.id = id;
         this.columns = List.copyOf(columns);
         this.saving = saving;
-        setLayout(new GridRowsLayout(columns.stream().map(GridColumn::weight).toList()));
-        columns.forEach(this::heading);
+        setLayout(new GridRowsLayout(weights(false), weights(true)));
+        columns.stream().filter(column -> !column.below()).forEach(this::heading);
         new Label(this, SWT.NONE);
         resize(1);
     }
@@ -83,6 +92,12 @@ public final class EditGrid extends Composite {
     /** Calls back with the row that the keyboard enters. */
     public EditGrid onRow(IntConsumer listener) {
         onRow = listener;
+        return this;
+    }
+
+    /** Calls back with a row and -1 or 1 when Alt with the up or down arrow should move it; the keyboard goes along. */
+    public EditGrid onMove(BiConsumer<Integer, Integer> listener) {
+        onMove = listener;
         return this;
     }
 
@@ -144,11 +159,28 @@ public final class EditGrid extends Composite {
     }
 
     Optional<String> save(GridRow row, List<String> cells) {
-        Optional<String> problem = saving.save(subject, rows.indexOf(row), cells);
+        int place = rows.indexOf(row);
+        Optional<String> problem = saving.save(subject, place, cells);
         if (problem.isEmpty()) {
-            drafts.remove(subject);
+            drafts.getOrDefault(subject, new HashMap<>()).remove(place);
         }
         return problem;
+    }
+
+    void move(GridRow row, int by) {
+        int place = rows.indexOf(row);
+        int target = place + by;
+        if (target >= 0 && target < rows.size() - 1 && place < rows.size() - 1) {
+            onMove.accept(place, by);
+            focusRow(target);
+        }
+    }
+
+    private List<Integer> weights(boolean below) {
+        return columns.stream()
+                .filter(column -> column.below() == below)
+                .map(GridColumn::weight)
+                .toList();
     }
 
     /** Goes to the row below; below the last one it waits for the row that saving adds. */

@@ -7,12 +7,16 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Layout;
 
-/** Cells in two columns, or one when there is no room for two; wide cells take a row of their own. */
+/** Cells in two columns, or one when there is no room for two; two halves make a cell; wide cells take a row. */
 final class FlowColumns extends Layout {
     static final Integer ONE = 1;
     static final Integer WIDE = 2;
+    /** Half a column. */
+    static final Integer HALF = 0;
+
     private static final int MARGIN = 12;
     private static final int GAP = 20;
+    private static final int HALF_GAP = 10;
     private static final int ROW_GAP = 9;
     private static final int LEAST = 230;
     private static final int MOST = 460;
@@ -46,7 +50,7 @@ final class FlowColumns extends Layout {
         private final int cell;
         private final int whole;
         private final boolean move;
-        private int column;
+        private int halves;
         private int rowHeight;
         private int y = MARGIN;
 
@@ -59,26 +63,31 @@ final class FlowColumns extends Layout {
 
         void put(Control child) {
             boolean wide = WIDE.equals(child.getLayoutData());
-            if (wide || column == columns) {
+            boolean small = HALF.equals(child.getLayoutData());
+            int taken = small ? 1 : 2;
+            halves += small ? 0 : halves % 2;
+            if (wide || halves + taken > columns * 2) {
                 endRow();
             }
-            int width = wide ? whole : cell;
+            int half = (cell - HALF_GAP) / 2;
+            int width = wide ? whole : small ? half : cell;
             int height = child.computeSize(width, SWT.DEFAULT).y;
             if (move) {
-                child.setBounds(MARGIN + column * (cell + GAP), y, width, height);
+                int x = halves / 2 * (cell + GAP) + halves % 2 * (half + HALF_GAP);
+                child.setBounds(MARGIN + x, y, width, height);
             }
             rowHeight = Math.max(rowHeight, height);
-            column++;
+            halves += taken;
             if (wide) {
                 endRow();
             }
         }
 
         void endRow() {
-            if (column > 0) {
+            if (halves > 0) {
                 y += rowHeight + ROW_GAP;
             }
-            column = 0;
+            halves = 0;
             rowHeight = 0;
         }
     }

@@ -62,6 +62,16 @@ public final class FormPane extends Composite {
         return field(label, id, false, parent -> new Text(parent, SWT.BORDER | SWT.SINGLE));
     }
 
+    /** A short line of text; two stand where one field would. */
+    public Text small(String label, String id) {
+        return field(label, id, FlowColumns.HALF, parent -> new Text(parent, SWT.BORDER | SWT.SINGLE));
+    }
+
+    /** Any small control below a label; two stand where one field would. */
+    public <C extends Control> C small(String label, String id, Function<Composite, C> make) {
+        return field(label, id, FlowColumns.HALF, make);
+    }
+
     /** Several lines of text across the form. */
     public Text area(String label, String id, int lines) {
         Text text =
@@ -107,7 +117,11 @@ public final class FormPane extends Composite {
 
     /** Any control below a label. */
     public <C extends Control> C field(String label, String id, boolean wide, Function<Composite, C> make) {
-        Composite cell = cell(wide);
+        return field(label, id, wide ? FlowColumns.WIDE : FlowColumns.ONE, make);
+    }
+
+    private <C extends Control> C field(String label, String id, Integer room, Function<Composite, C> make) {
+        Composite cell = cell(room);
         Label caption = new Label(cell, SWT.NONE);
         caption.setText(label);
         caption.setFont(Fonts.small(this));
@@ -172,13 +186,17 @@ public final class FormPane extends Composite {
     }
 
     private Composite cell(boolean wide) {
+        return cell(wide ? FlowColumns.WIDE : FlowColumns.ONE);
+    }
+
+    private Composite cell(Integer room) {
         Composite cell = new Composite(content, SWT.NONE);
         GridLayout layout = new GridLayout();
         layout.marginWidth = 0;
         layout.marginHeight = 0;
         layout.verticalSpacing = 2;
         cell.setLayout(layout);
-        cell.setLayoutData(wide ? FlowColumns.WIDE : FlowColumns.ONE);
+        cell.setLayoutData(room);
         return cell;
     }
 

@@ -23,15 +23,28 @@ final class GridRow {
     private final Label sentence;
     private final Button remove;
     private List<String> shown = List.of();
+    private boolean said;
 
     GridRow(EditGrid grid, int place) {
         this.grid = grid;
         for (int column = 0; column < grid.columns().size(); column++) {
             EditGrid.GridColumn about = grid.columns().get(column);
+            if (about.below()) {
+                continue;
+            }
             controls.add(about.editable() ? entry(about, grid.cellId(place, column)) : figure());
         }
         remove = remove();
         controls.add(remove);
+        for (int column = 0; column < grid.columns().size(); column++) {
+            EditGrid.GridColumn about = grid.columns().get(column);
+            if (about.below()) {
+                Text entry = entry(about, grid.cellId(place, column));
+                entry.setMessage(about.heading());
+                entry.setToolTipText(about.heading());
+                controls.add(entry);
+            }
+        }
         sentence = new Label(grid, SWT.WRAP);
         sentence.setFont(Fonts.small(grid));
         sentence.setForeground(Palette.of(grid).text(Tone.BAD));
@@ -50,6 +63,7 @@ final class GridRow {
         text.addListener(SWT.DefaultSelection, event -> enter());
         text.addListener(SWT.Modify, event -> offerRemoval());
         text.addListener(SWT.KeyDown, this::escape);
+        text.addListener(SWT.KeyDown, this::move);
         TypeAhead proposals = TypeAhead.on(
                 text,
                 (typed, position) -> column.complete().apply(typed).stream()
@@ -180,10 +194,22 @@ final class GridRow {
         }
     }
 
+    private void move(Event event) {
+        boolean alt = (event.stateMask & SWT.MODIFIER_MASK) == SWT.ALT;
+        if (alt && (event.keyCode == SWT.ARROW_UP || event.keyCode == SWT.ARROW_DOWN)) {
+            leave();
+            if (!isEdited()) {
+                grid.move(this, event.keyCode == SWT.ARROW_UP ? -1 : 1);
+            }
+            event.doit = false;
+        }
+    }
+
     private void problem(String text) {
-        if (sentence.isDisposed()) {
+        if (sentence.isDisposed() || said && sentence.getText().equals(text)) {
             return;
         }
+        said = true;
         sentence.setText(text);
         sentence.setVisible(!text.isEmpty());
         sentence.requestLayout();

@@ -16,10 +16,14 @@ final class GridRowsLayout extends Layout {
     private static final int ROW_GAP = 2;
     private static final int LEAST = 240;
 
-    private final List<Integer> weights;
+    private static final int INDENT = 18;
 
-    GridRowsLayout(List<Integer> weights) {
+    private final List<Integer> weights;
+    private final List<Integer> below;
+
+    GridRowsLayout(List<Integer> weights, List<Integer> below) {
         this.weights = List.copyOf(weights);
+        this.below = List.copyOf(below);
     }
 
     @Override
@@ -44,6 +48,10 @@ final class GridRowsLayout extends Layout {
             boolean heading = at == 0;
             y += row(children, at, y, width - button, button, move) + ROW_GAP;
             at += cells;
+            if (!heading && !below.isEmpty()) {
+                y += under(children, at, y, width - button, move) + ROW_GAP * 3;
+                at += below.size();
+            }
             if (!heading && at < children.length) {
                 y += sentence(children[at], y, width, move);
                 at++;
@@ -73,6 +81,19 @@ final class GridRowsLayout extends Layout {
         }
         if (move) {
             put(children[from + weights.size()], room, y, button, height);
+        }
+        return height;
+    }
+
+    private int under(Control[] children, int from, int y, int room, boolean move) {
+        int height = children[from].computeSize(SWT.DEFAULT, SWT.DEFAULT).y;
+        int total = below.stream().mapToInt(Integer::intValue).sum();
+        int before = 0;
+        for (int i = 0; move && i < below.size(); i++) {
+            int x = INDENT + (room - INDENT) * before / total;
+            before += below.get(i);
+            int end = INDENT + (room - INDENT) * before / total;
+            put(children[from + i], x, y, end - x - GAP, height);
         }
         return height;
     }

@@ -222,7 +222,7 @@ public final class ListTable<T> extends Composite {
         T row = rows.shown().get(index);
         Column<T> column = rows.columns().get(at);
         String text = column.text().apply(row);
-        return column.icon().apply(row).isEmpty() ? text : "mmm" + text;
+        return column.hasIcons() ? "mmm" + text : text;
     }
 
     private void key(Event event) {

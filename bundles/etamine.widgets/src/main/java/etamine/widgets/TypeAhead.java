@@ -14,19 +14,27 @@ import org.eclipse.swt.widgets.Text;
  */
 final class TypeAhead extends ContentProposalAdapter {
 
-    private TypeAhead(Text text, IContentProposalProvider provider, String characters) {
-        super(
-                text,
-                new TextContentAdapter(),
-                provider,
-                KeyStroke.getInstance(SWT.NONE, SWT.ARROW_DOWN),
-                characters.toCharArray());
+    private static final String LETTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ, \b";
+
+    private TypeAhead(Text text, IContentProposalProvider provider, KeyStroke key, String characters) {
+        super(text, new TextContentAdapter(), provider, key, characters.toCharArray());
         setProposalAcceptanceStyle(PROPOSAL_REPLACE);
         setPropagateKeys(true);
     }
 
     /** Completes what is typed into the field; the list opens by the arrow down key and by these characters. */
     static TypeAhead on(Text text, IContentProposalProvider provider, String characters) {
+        return on(text, provider, KeyStroke.getInstance(SWT.NONE, SWT.ARROW_DOWN), characters);
+    }
+
+    /** The same for a field in a list of fields, where the arrows go from one to the next; Ctrl+Space opens the list. */
+    static TypeAhead onControlSpace(Text text, IContentProposalProvider provider) {
+        TypeAhead made = on(text, provider, KeyStroke.getInstance(SWT.CTRL, ' '), LETTERS);
+        made.setAutoActivationDelay(120);
+        return made;
+    }
+
+    private static TypeAhead on(Text text, IContentProposalProvider provider, KeyStroke key, String characters) {
         AtomicReference<TypeAhead> made = new AtomicReference<>();
         text.addListener(SWT.Traverse, event -> {
             boolean tab = event.detail == SWT.TRAVERSE_TAB_NEXT || event.detail == SWT.TRAVERSE_TAB_PREVIOUS;
@@ -34,7 +42,7 @@ final class TypeAhead extends ContentProposalAdapter {
                 made.get().closeProposalPopup();
             }
         });
-        made.set(new TypeAhead(text, provider, characters));
+        made.set(new TypeAhead(text, provider, key, characters));
         return made.get();
     }
 }
