@@ -14,8 +14,8 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
- * The offers of an item as they were, removed ones included. An offer written later counts as it was first written for as
- * long as its own first day allows: a list price that was typed in today held since the day it names. Thread-safe.
+ * The offers of an item as they were, removed ones included. An offer that names its first day counts from that day on
+ * even when it was typed in later; one that names none counts from the day it was written. Thread-safe.
  */
 final class PastOffers {
     private final LiveCatalogue catalogue;
@@ -37,7 +37,7 @@ final class PastOffers {
         List<Offer> then = new ArrayList<>();
         for (Offer offer : shelves.offersOf(item)) {
             String id = OfferForm.id(offer);
-            if (shelves.offerRevision(id) <= 1) {
+            if (shelves.offerRevision(id) <= 1 && offer.from().isPresent()) {
                 then.add(offer);
             } else {
                 asWritten(id, on).filter(old -> old.item().equals(item)).ifPresent(then::add);
@@ -53,7 +53,8 @@ final class PastOffers {
         Optional<Offer> found = Optional.empty();
         boolean first = true;
         for (Written written : shelves.writings(id, zone())) {
-            if (first || !written.on().isAfter(on)) {
+            boolean backdated = first && written.offer().flatMap(Offer::from).isPresent();
+            if (backdated || !written.on().isAfter(on)) {
                 found = written.offer();
             }
             first = false;

@@ -214,8 +214,10 @@ class CatalogueTest {
                 .extracting(quote ->
                         quote.asOf().orElseThrow() + " " + quote.price().amount())
                 .containsExactly("2026-11-24 3.00", "2026-11-26 4.00", "2026-11-28 4.56");
-        // Written on the 24th without a first day: nobody knows of an earlier price, so it counts for days before too.
-        assertThat(prices.quote("cream", LocalDate.of(2026, 11, 1))
+        assertThat(prices.quote("cream", LocalDate.of(2026, 11, 23)))
+                .as("written on the 24th without a first day")
+                .isEmpty();
+        assertThat(prices.quote("cream", LocalDate.of(2026, 11, 25))
                         .orElseThrow()
                         .price())
                 .isEqualTo(UnitPrice.of("3.00", "1 l"));

@@ -14,7 +14,42 @@ import java.util.List;
  * @param shares for each thing made without a credit, its share of what remains of the cost, the shares adding up to 1;
  *     0 for credited ones; not a number where weights are missing
  * @param credits for each thing made, the value taken out of the batch; 0 without a credit
+ * @param portion how much of the main thing one portion is; not a number when it has none
+ * @param byMarketValue whether the shares go by market value rather than by weight
  * @param problems what could not be resolved
  */
 record CompiledRecipe(
-        Recipe recipe, double[] lines, double[] outputs, double[] shares, double[] credits, List<Problem> problems) {}
+        Recipe recipe,
+        double[] lines,
+        double[] outputs,
+        double[] shares,
+        double[] credits,
+        double portion,
+        boolean byMarketValue,
+        List<Problem> problems) {
+
+    /** What one portion of the main thing carries of a batch's amount; credits are taken out of money first. */
+    double portionOf(double batch, boolean withCredits) {
+        return outputs.length == 0 ? Double.NaN : each(0, batch, withCredits) * portion;
+    }
+
+    /** What one reckoning unit of a thing made carries of a batch's amount. */
+    double each(int output, double batch, boolean withCredits) {
+        double rest = batch;
+        if (withCredits) {
+            for (double credit : credits) {
+                rest -= credit;
+            }
+            return (credits[output] + rest * shares[output]) / outputs[output];
+        }
+        return rest * shares[output] / outputs[output];
+    }
+
+    double creditSum() {
+        double sum = 0;
+        for (double credit : credits) {
+            sum += credit;
+        }
+        return sum;
+    }
+}

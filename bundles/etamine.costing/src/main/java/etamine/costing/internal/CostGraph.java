@@ -1,5 +1,6 @@
 package etamine.costing.internal;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +10,7 @@ import java.util.Map;
  * items are numbered by this graph.
  */
 final class CostGraph {
-    private final Map<String, Integer> numbers = new HashMap<>();
+    private final Map<String, Integer> numbers;
     private final int[] lineStart;
     private final int[] lineItem;
     private final double[] lineAmount;
@@ -31,6 +32,7 @@ final class CostGraph {
      * @param makers for each item made, the id of the recipe that decides its cost
      */
     CostGraph(List<CompiledRecipe> order, Map<String, String> makers) {
+        numbers = new HashMap<>();
         int recipes = order.size();
         int lines = order.stream().mapToInt(compiled -> compiled.lines().length).sum();
         int outs =
@@ -72,6 +74,55 @@ final class CostGraph {
         }
         lineStart[r + 1] = line + n;
         outStart[r + 1] = out + m;
+    }
+
+    private CostGraph(CostGraph like, Map<Integer, CompiledRecipe> changed) {
+        numbers = like.numbers;
+        lineStart = like.lineStart;
+        lineItem = like.lineItem;
+        outStart = like.outStart;
+        outItem = like.outItem;
+        outDecides = like.outDecides;
+        made = like.made;
+        lineAmount = like.lineAmount.clone();
+        outAmount = like.outAmount.clone();
+        outShare = like.outShare.clone();
+        outCredit = like.outCredit.clone();
+        changed.forEach(this::put);
+    }
+
+    /** The same graph with other amounts; the recipes at these places use and make the same things in the same order. */
+    CostGraph with(Map<Integer, CompiledRecipe> changed) {
+        return changed.isEmpty() ? this : new CostGraph(this, changed);
+    }
+
+    private void put(int r, CompiledRecipe compiled) {
+        int m = compiled.outputs().length;
+        System.arraycopy(compiled.lines(), 0, lineAmount, lineStart[r], compiled.lines().length);
+        System.arraycopy(compiled.outputs(), 0, outAmount, outStart[r], m);
+        System.arraycopy(compiled.shares(), 0, outShare, outStart[r], m);
+        System.arraycopy(compiled.credits(), 0, outCredit, outStart[r], m);
+    }
+
+    /** The places of the recipes that use an item, each once, in order. */
+    List<Integer> usersOf(int item) {
+        List<Integer> users = new ArrayList<>();
+        for (int r = 0; r + 1 < lineStart.length; r++) {
+            for (int i = lineStart[r]; i < lineStart[r + 1]; i++) {
+                if (lineItem[i] == item) {
+                    users.add(r);
+                    break;
+                }
+            }
+        }
+        return users;
+    }
+
+    /** How many bytes its arrays take. */
+    long bytes() {
+        long ints = 4L * (lineStart.length + lineItem.length + outStart.length + outItem.length);
+        long doubles = 8L * (lineAmount.length + outAmount.length + outShare.length + outCredit.length);
+        return ints + doubles + outDecides.length + made.length;
     }
 
     private int number(String item) {
@@ -131,6 +182,56 @@ final class CostGraph {
             spread(r, unit, complete, sum, all);
         }
         return new Figures(unit, complete, batch, batchComplete);
+    }
+
+    /**
+     * Rolls up something that is added at each recipe and goes with what it makes, such as work. Credited things carry
+     * none of it.
+     *
+     * @param own what each recipe adds, in graph order
+     * @return what one batch of each recipe carries
+     */
+    double[] carried(double[] own) {
+        double[] unit = new double[made.length];
+        double[] batch = new double[own.length];
+        for (int r = 0; r < own.length; r++) {
+            batch[r] = own[r] + weighed(r, unit);
+            for (int i = outStart[r]; i < outStart[r + 1]; i++) {
+                if (outDecides[i]) {
+                    unit[outItem[i]] = sound(batch[r] * outShare[i] / outAmount[i]);
+                }
+            }
+        }
+        return batch;
+    }
+
+    /** By how much each batch moves when one reckoning unit of a bought item costs one more. */
+    double[] slope(int item) {
+        double[] unit = new double[made.length];
+        double[] batch = new double[lineStart.length - 1];
+        unit[item] = made[item] ? 0 : 1;
+        for (int r = 0; r < batch.length; r++) {
+            batch[r] = weighed(r, unit);
+            for (int i = outStart[r]; batch[r] != 0 && i < outStart[r + 1]; i++) {
+                if (outDecides[i]) {
+                    unit[outItem[i]] = sound(batch[r] * outShare[i] / outAmount[i]);
+                }
+            }
+        }
+        return batch;
+    }
+
+    private double weighed(int r, double[] unit) {
+        double sum = 0;
+        for (int i = lineStart[r]; i < lineStart[r + 1]; i++) {
+            double part = lineAmount[i] * unit[lineItem[i]];
+            sum += part == part ? part : 0;
+        }
+        return sum;
+    }
+
+    private static double sound(double each) {
+        return Math.abs(each) <= Double.MAX_VALUE ? each : 0;
     }
 
     /** Gives each thing made its credit or its share. */

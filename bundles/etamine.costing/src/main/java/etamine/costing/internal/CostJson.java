@@ -29,21 +29,57 @@ final class CostJson {
     private static Map<String, Object> recipe(RecipeCost cost) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("id", cost.recipe());
+        json.put("lowerBound", !cost.complete());
         json.put("batchCost", amount(cost.batch()));
         json.put("makes", cost.makes().stream().map(CostJson::made).toList());
         cost.portion().ifPresent(portion -> json.put("portionCost", amount(portion)));
         cost.plate().ifPresent(plate -> plate(json, plate));
+        cost.labour().ifPresent(labour -> json.put("labour", labour(labour)));
+        if (!cost.drinks().isEmpty()) {
+            json.put("drinks", cost.drinks().stream().map(CostJson::drink).toList());
+        }
         json.put("missing", cost.missing());
         json.put("warnings", cost.warnings().stream().map(Problem::text).toList());
         json.put("lines", cost.lines().stream().map(CostJson::line).toList());
         return json;
     }
 
+    private static Map<String, Object> labour(RecipeCost.Labour labour) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("batch", amount(labour.batch()));
+        labour.portion().ifPresent(portion -> json.put("portion", amount(portion)));
+        json.put("own", amount(labour.own()));
+        return json;
+    }
+
+    private static Map<String, Object> drink(RecipeCost.WithDrink drink) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("drink", drink.drink());
+        json.put("level", drink.level());
+        json.put("drinkCost", amount(drink.poured().cost()));
+        put(json, "pourCostPercent", drink.poured().foodCostPercent().map(BigDecimal::toPlainString));
+        json.put("cost", amount(drink.cost()));
+        json.put("netPrice", amount(drink.net()));
+        put(json, "costPercent", drink.costPercent().map(BigDecimal::toPlainString));
+        json.put("contribution", amount(drink.contribution()));
+        json.put("lowerBound", !drink.complete());
+        return json;
+    }
+
     private static void plate(Map<String, Object> json, PlateCost plate) {
         json.put("plateCost", amount(plate.cost()));
+        Map<String, Object> parts = new LinkedHashMap<>();
+        parts.put("food", amount(plate.parts().food()));
+        parts.put("qFactorShare", amount(plate.parts().qFactorShare()));
+        parts.put("qFactorAmount", amount(plate.parts().qFactorAmount()));
+        parts.put("packaging", amount(plate.parts().packaging()));
+        json.put("plateParts", parts);
         json.put("netPrice", amount(plate.net()));
         plate.foodCostPercent().ifPresent(percent -> json.put("foodCostPercent", percent.toPlainString()));
         json.put("contribution", amount(plate.contribution()));
+        put(json, "targetFoodCostPercent", plate.target().map(BigDecimal::toPlainString));
+        put(json, "labourCost", plate.labour().map(CostJson::amount));
+        put(json, "primeCost", plate.prime().map(CostJson::amount));
     }
 
     private static Map<String, Object> made(RecipeCost.Made made) {
@@ -53,6 +89,8 @@ final class CostJson {
         json.put("unitCost", price(made.unitCost()));
         if (made.credited()) {
             json.put("credited", true);
+        } else if (made.byMarketValue()) {
+            json.put("byMarketValue", true);
         }
         return json;
     }
@@ -66,14 +104,19 @@ final class CostJson {
         put(json, "unitPrice", line.unitPrice().map(CostJson::price));
         put(json, "cost", line.cost().map(CostJson::amount));
         json.put("source", line.source());
+        line.origin().ifPresent(origin -> {
+            json.put("priceSource", origin.source());
+            put(json, "since", origin.since().map(Object::toString));
+            put(json, "daysOld", origin.daysOld());
+        });
         return json;
     }
 
-    private static void put(Map<String, Object> json, String name, Optional<?> value) {
+    static void put(Map<String, Object> json, String name, Optional<?> value) {
         value.ifPresent(found -> json.put(name, found));
     }
 
-    private static Map<String, Object> price(UnitPrice price) {
+    static Map<String, Object> price(UnitPrice price) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("amount", trimmed(price.amount()));
         json.put("per", price.per().toString());
@@ -91,7 +134,7 @@ final class CostJson {
         return amount.toPlainString() + " " + quantity.unit();
     }
 
-    private static String amount(Money money) {
+    static String amount(Money money) {
         return money.amount().setScale(PLACES, RoundingMode.HALF_UP).toPlainString();
     }
 

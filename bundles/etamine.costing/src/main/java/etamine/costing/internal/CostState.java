@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** One consistent reckoning of the whole book. Immutable. */
+/** One consistent reckoning of the whole book. Immutable; plates and work are reckoned when first asked for. */
 final class CostState {
     private final Map<String, Item> items;
     private final Map<String, String> makers;
@@ -19,16 +19,26 @@ final class CostState {
     private final List<CompiledRecipe> order;
     private final CostGraph graph;
     private final PriceBoard board;
+    private final Terms terms;
     private final @Nullable Item[] numbered;
     private final @Nullable Priced[] priced;
+    private final double[] prices;
     private final CostGraph.Figures figures;
+    private volatile @Nullable Work work;
+    private volatile @Nullable Plates plates;
 
-    CostState(Map<String, Item> items, List<CompiledRecipe> order, Map<String, String> makers, PriceBoard board) {
+    CostState(
+            Map<String, Item> items,
+            List<CompiledRecipe> order,
+            Map<String, String> makers,
+            PriceBoard board,
+            Terms terms) {
         this.items = items;
         this.makers = makers;
         this.order = order;
         this.graph = new CostGraph(order, makers);
         this.board = board;
+        this.terms = terms;
         this.places = new LinkedHashMap<>();
         for (int i = 0; i < order.size(); i++) {
             places.put(order.get(i).recipe().id(), i);
@@ -36,17 +46,19 @@ final class CostState {
         this.numbered = new Item[graph.numbers().size()];
         graph.numbers().forEach((id, number) -> numbered[number] = items.get(id));
         this.priced = new Priced[numbered.length];
-        this.figures = graph.compute(prices(priced));
+        this.prices = prices(priced);
+        this.figures = graph.compute(prices);
     }
 
     /** The same recipes with other prices; {@code changed} are the items that are not the same as before. */
-    CostState(Map<String, Item> items, Set<String> changed, CostState before, PriceBoard board) {
+    CostState(Map<String, Item> items, Set<String> changed, CostState before, PriceBoard board, Terms terms) {
         this.items = items;
         this.makers = before.makers;
         this.order = before.order;
         this.graph = before.graph;
         this.places = before.places;
         this.board = board;
+        this.terms = terms;
         this.numbered = before.numbered.clone();
         for (String id : changed) {
             int number = graph.numberOf(id);
@@ -55,7 +67,8 @@ final class CostState {
             }
         }
         this.priced = new Priced[numbered.length];
-        this.figures = graph.compute(prices(before.priced));
+        this.prices = prices(before.priced);
+        this.figures = graph.compute(prices);
     }
 
     /** Whether these are the very recipes it was reckoned from, so that only prices can differ. */
@@ -72,16 +85,16 @@ final class CostState {
     }
 
     private double[] prices(@Nullable Priced[] last) {
-        double[] prices = new double[numbered.length];
-        for (int number = 0; number < prices.length; number++) {
+        double[] found = new double[numbered.length];
+        for (int number = 0; number < found.length; number++) {
             Item item = numbered[number];
-            Priced found = item == null || graph.isMade(number)
+            Priced price = item == null || graph.isMade(number)
                     ? null
                     : board.priced(item, last[number]).orElse(null);
-            priced[number] = found;
-            prices[number] = found == null ? Double.NaN : found.perUnit();
+            priced[number] = price;
+            found[number] = price == null ? Double.NaN : price.perUnit();
         }
-        return prices;
+        return found;
     }
 
     Map<String, Item> items() {
@@ -92,12 +105,43 @@ final class CostState {
         return order;
     }
 
+    CostGraph graph() {
+        return graph;
+    }
+
+    Terms terms() {
+        return terms;
+    }
+
+    Map<String, String> makers() {
+        return makers;
+    }
+
+    /** What each item costs per reckoning unit, by its number in the graph; a copy. */
+    double[] pricesByNumber() {
+        return prices.clone();
+    }
+
+    /** Where a recipe stands in the graph; -1 for one that is not in it. */
+    int place(String recipe) {
+        return places.getOrDefault(recipe, -1);
+    }
+
     Optional<CompiledRecipe> recipe(String id) {
         return Optional.ofNullable(places.get(id)).map(order::get);
     }
 
     double batch(Recipe recipe) {
         return figures.batch()[places.get(recipe.id())];
+    }
+
+    double batch(int place) {
+        return figures.batch()[place];
+    }
+
+    /** Whether nothing in the batch at that place is missing. */
+    boolean batchComplete(int place) {
+        return figures.batchComplete()[place];
     }
 
     /** The recipe that decides what an item costs. */
@@ -130,5 +174,28 @@ final class CostState {
 
     PriceBoard board() {
         return board;
+    }
+
+    /** The work in everything, when the kitchen costs it. */
+    Optional<Work> labour() {
+        if (!terms.rules().labour().on()) {
+            return Optional.empty();
+        }
+        Work known = work;
+        if (known == null) {
+            known = new Work(order, graph, terms.rules().labour(), places);
+            work = known;
+        }
+        return Optional.of(known);
+    }
+
+    /** The recipes on the menu. */
+    Plates plates() {
+        Plates known = plates;
+        if (known == null) {
+            known = Plates.of(this);
+            plates = known;
+        }
+        return known;
     }
 }

@@ -6,15 +6,12 @@ import etamine.kitchen.cost.RecipeCost;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.recipe.Recipe;
 import etamine.measures.MeasureStyle;
-import etamine.measures.Money;
 import etamine.measures.Quantity;
 import etamine.measures.QuantityText;
-import etamine.measures.UnitPrice;
-import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Tells how a recipe's cost comes about, down to the prices; made things open into their own recipes. */
 final class CostStory {
@@ -22,14 +19,14 @@ final class CostStory {
 
     private final CostState state;
     private final CostReport report;
-    private final Currency currency;
     private final MeasureStyle style;
+    private final PlateStory plates;
 
-    CostStory(CostState state, Currency currency, MeasureStyle style) {
+    CostStory(CostState state, MeasureStyle style) {
         this.state = state;
-        this.report = new CostReport(state, currency);
-        this.currency = currency;
+        this.report = new CostReport(state);
         this.style = style;
+        this.plates = new PlateStory(state);
     }
 
     Explanation of(CompiledRecipe compiled) {
@@ -38,22 +35,29 @@ final class CostStory {
 
     private Explanation recipe(CompiledRecipe compiled, int depth) {
         RecipeCost cost = report.of(compiled);
+        Recipe recipe = compiled.recipe();
         List<Explanation> parts = new ArrayList<>();
-        cost.plate().ifPresent(plate -> {
-            parts.add(Explanation.leaf("Plate cost with Q factor", text(plate.cost()), ""));
-            parts.add(Explanation.leaf("Net price", text(plate.net()), "menu price without tax"));
-            plate.foodCostPercent()
-                    .ifPresent(
-                            percent -> parts.add(Explanation.leaf("Food cost", percent + " %", "cost over net price")));
-            parts.add(Explanation.leaf("Contribution", text(plate.contribution()), "net price less cost"));
-        });
-        cost.portion().ifPresent(portion -> parts.add(Explanation.leaf("One portion", text(portion), "")));
+        cost.plate().ifPresent(plate -> parts.addAll(plates.of(recipe, plate, atLeast(cost))));
+        cost.drinks().forEach(drink -> parts.add(plates.with(drink)));
+        cost.portion()
+                .ifPresent(portion -> parts.add(Explanation.leaf(
+                        "One portion"
+                                + PortionSize.of(recipe)
+                                        .map(size -> ", " + text(size))
+                                        .orElse(""),
+                        atLeast(cost) + plates.text(portion),
+                        "")));
+        cost.labour().ifPresent(labour -> parts.add(plates.of(labour)));
         cost.lines().forEach(line -> parts.add(line(line, depth)));
+        making(recipe).ifPresent(parts::add);
         cost.makes().forEach(made -> parts.add(made(made)));
         cost.warnings().forEach(warning -> parts.add(Explanation.leaf(warning.text(), "", "look at this")));
-        String value = (cost.missing().isEmpty() ? "" : "at least ") + text(cost.batch());
-        Recipe recipe = compiled.recipe();
+        String value = atLeast(cost) + plates.text(cost.batch());
         return Explanation.of(recipe.name() + ", one batch", value, parts).about(new Subject("recipe", recipe.id()));
+    }
+
+    private static String atLeast(RecipeCost cost) {
+        return cost.complete() ? "" : "at least ";
     }
 
     private Explanation line(RecipeCost.Line line, int depth) {
@@ -62,34 +66,47 @@ final class CostStory {
         String title = name + line.as().map(as -> ", " + as).orElse("") + ", " + text(line.quantity());
         String source = line.asPurchased()
                         .filter(bought -> !bought.equals(line.quantity()))
-                        .map(bought -> text(bought) + " as purchased, ")
+                        .map(bought -> text(bought) + " as purchased" + yieldOf(item, line) + ", ")
                         .orElse("")
-                + line.unitPrice().map(price -> text(price) + ", ").orElse("")
+                + line.unitPrice().map(price -> PlateStory.text(price) + ", ").orElse("")
                 + line.source();
         List<Explanation> below = state.makerOf(line.item())
                 .filter(maker -> depth > 1)
                 .flatMap(maker -> state.recipe(maker.id()))
                 .map(maker -> List.of(recipe(maker, depth - 1)))
                 .orElse(List.of());
-        String value = line.cost().map(this::text).orElse("missing");
+        String value = line.cost().map(plates::text).orElse("missing");
         return new Explanation(title, value, source, below, Optional.of(new Subject("item", line.item())));
+    }
+
+    private static String yieldOf(@Nullable Item item, RecipeCost.Line line) {
+        return Optional.ofNullable(item)
+                .flatMap(bought -> line.as().flatMap(bought::preparation))
+                .map(preparation -> " at a yield of " + preparation.yield())
+                .orElse("");
+    }
+
+    /** Water that goes or comes changes how much there is, never what it cost. */
+    private Optional<Explanation> making(Recipe recipe) {
+        Optional<Explanation> reduced = recipe.making()
+                .reducesTo()
+                .map(ratio -> Explanation.leaf(
+                        "reduces to " + ratio,
+                        "",
+                        "water leaves and the cost stays, so that what is left costs more for its size"));
+        return reduced.or(() -> recipe.making()
+                .absorbs()
+                .map(water -> Explanation.leaf(
+                        "takes up " + text(water) + " of water",
+                        "",
+                        "water costs nothing here, so that what comes out costs less for its size")));
     }
 
     private Explanation made(RecipeCost.Made made) {
         Item item = state.items().get(made.item());
         String title = "gives " + (item == null ? made.item() : item.name()) + ", " + text(made.quantity());
-        return Explanation.leaf(title, text(made.unitCost()), made.credited() ? "credited" : "share of what remains");
-    }
-
-    private String text(Money money) {
-        return money.rounded() + " " + currency.getCurrencyCode();
-    }
-
-    private String text(UnitPrice price) {
-        return price.amount()
-                        .setScale(4, RoundingMode.HALF_UP)
-                        .stripTrailingZeros()
-                        .toPlainString() + " per " + price.per();
+        String share = made.byMarketValue() ? "share of what remains, by market value" : "share of what remains";
+        return Explanation.leaf(title, PlateStory.text(made.unitCost()), made.credited() ? "credited" : share);
     }
 
     private String text(Quantity quantity) {

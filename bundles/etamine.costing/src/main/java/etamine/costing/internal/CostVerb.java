@@ -63,7 +63,7 @@ public final class CostVerb implements Verb {
                 new TextTable("Plate", "", ">Cost " + currency, ">Net price", ">Food cost %", ">Contribution", "");
         TextTable others = new TextTable("Recipe", "", ">Batch " + currency, ">Portion", "");
         for (RecipeCost cost : chosen) {
-            String mark = cost.missing().isEmpty() ? "" : "at least; no price: " + String.join(", ", cost.missing());
+            String mark = mark(cost);
             if (cost.plate().isPresent()) {
                 PlateCost plate = cost.plate().get();
                 plates.row(
@@ -87,10 +87,17 @@ public final class CostVerb implements Verb {
         return lines.isEmpty() ? List.of("There are no recipes to cost yet.") : lines;
     }
 
+    private static String mark(RecipeCost cost) {
+        String missing = cost.missing().isEmpty() ? "" : "no price: " + String.join(", ", cost.missing());
+        String bound = cost.complete() ? "" : missing.isEmpty() ? "at least; see check" : "at least; " + missing;
+        boolean over = cost.plate().filter(PlateCost::overTarget).isPresent();
+        return bound + (over ? (bound.isEmpty() ? "" : "; ") + "above target" : "");
+    }
+
     private List<String> single(List<RecipeCost> chosen) {
         List<String> lines = new ArrayList<>();
         for (RecipeCost cost : chosen) {
-            lines.add(cost.recipe() + ": batch " + text(cost.batch())
+            lines.add(cost.recipe() + ": " + (cost.complete() ? "" : "at least; ") + "batch " + text(cost.batch())
                     + cost.portion()
                             .map(portion -> ", portion " + text(portion))
                             .orElse("")
@@ -109,6 +116,8 @@ public final class CostVerb implements Verb {
             cost.makes()
                     .forEach(made -> lines.add("makes " + made.quantity() + " " + items.name(made.item()) + " at "
                             + CostJson.text(made.unitCost()) + (made.credited() ? ", credited" : "")));
+            cost.plate().ifPresent(figures -> lines.addAll(PlateLines.of(figures)));
+            cost.drinks().forEach(drink -> lines.add(PlateLines.of(drink, items.name(drink.drink()))));
             cost.warnings().forEach(warning -> lines.add("Look: " + warning.text()));
             lines.add("");
         }

@@ -3,15 +3,16 @@ package etamine.costing.internal;
 import etamine.base.Explanation;
 import etamine.kitchen.cost.Costs;
 import etamine.kitchen.cost.ItemCost;
+import etamine.kitchen.cost.PriceOrigin;
 import etamine.kitchen.cost.RecipeCost;
 import etamine.kitchen.house.Kitchen;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.item.ItemChanges;
 import etamine.kitchen.item.Items;
-import etamine.kitchen.price.PriceQuote;
 import etamine.kitchen.price.PriceSource;
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Recipes;
+import etamine.measures.UnitPrice;
 import etamine.storage.Book;
 import java.time.LocalDate;
 import java.util.Currency;
@@ -34,7 +35,7 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
  * Reckons the whole book anew whenever something it depends on has moved, keeping the compiled form of every recipe that
  * is still the same.
  */
-@Component
+@Component(service = {Costs.class, LiveCosts.class})
 public final class LiveCosts implements Costs {
     private final Book book;
     private final Kitchen kitchen;
@@ -52,7 +53,7 @@ public final class LiveCosts implements Costs {
 
     private Basis basis = new Basis(-1, LocalDate.MIN, List.of(), Map.of());
     private Map<String, CompiledRecipe> compiled = Map.of();
-    private CostState state = new CostState(Map.of(), List.of(), Map.of(), new PriceBoard(List.of()));
+    private CostState state;
 
     /** What a reckoning stands on; another basis makes another reckoning. */
     private record Basis(long revision, LocalDate day, List<PriceSource> sources, Map<String, Recipe> recipes) {
@@ -75,6 +76,8 @@ public final class LiveCosts implements Costs {
         this.kitchen = kitchen;
         this.items = items;
         this.settings = settings;
+        Terms terms = new Terms(currency(), settings.rules(), kitchen.today());
+        this.state = new CostState(Map.of(), List.of(), Map.of(), new PriceBoard(List.of()), terms);
     }
 
     /** Uses these recipes and price sources, as the registry would hand them over. */
@@ -87,13 +90,13 @@ public final class LiveCosts implements Costs {
     @Override
     public Optional<RecipeCost> recipe(String id) {
         CostState now = state();
-        return now.recipe(id).map(new CostReport(now, currency())::of);
+        return now.recipe(id).map(new CostReport(now)::of);
     }
 
     @Override
     public Map<String, RecipeCost> recipes() {
         CostState now = state();
-        CostReport report = new CostReport(now, currency());
+        CostReport report = new CostReport(now);
         Map<String, RecipeCost> costs = new TreeMap<>();
         now.order().forEach(one -> costs.put(one.recipe().id(), report.of(one)));
         return costs;
@@ -111,16 +114,18 @@ public final class LiveCosts implements Costs {
             return Optional.of(
                     new ItemCost(id, Reckoning.price(item, now.unitCost(id)), complete, "what making it costs"));
         }
-        Optional<PriceQuote> quote = now.quote(item);
-        return quote.map(
-                found -> new ItemCost(id, Reckoning.price(item, PriceBoard.perUnit(item, found)), true, found.text()));
+        return now.quote(item).map(quote -> {
+            PriceOrigin origin = PriceOrigin.of(quote, now.terms().today());
+            UnitPrice price = Reckoning.price(item, PriceBoard.perUnit(item, quote));
+            return new ItemCost(id, price, true, origin.inWords(), Optional.of(origin));
+        });
     }
 
     @Override
     public Optional<Explanation> explain(String recipe) {
         CostState now = state();
         return now.recipe(recipe)
-                .map(found -> new CostStory(now, currency(), kitchen.house().measures()).of(found));
+                .map(found -> new CostStory(now, kitchen.house().measures()).of(found));
     }
 
     Currency currency() {
@@ -133,32 +138,24 @@ public final class LiveCosts implements Costs {
         Map<String, Recipe> all = known == null ? Map.of() : known.all();
         Basis now = new Basis(book.followed(), kitchen.today(), sources, all);
         if (!now.is(basis)) {
-            state = reckon(known, items.all());
+            state = reckon(known == null ? List.of() : known.inOrder(), items.all());
             basis = now;
         }
         return state;
     }
 
-    private CostState reckon(@Nullable Recipes known, Map<String, Item> all) {
-        List<Recipe> order = known == null ? List.of() : known.inOrder();
+    private CostState reckon(List<Recipe> order, Map<String, Item> all) {
         Set<String> changed = ItemChanges.between(state.items(), all);
         RecipeReuse reuse = new RecipeReuse(compiled, state.items(), all, changed);
         List<CompiledRecipe> now = order.stream().map(reuse::compile).toList();
         PriceBoard board = new PriceBoard(settings.ranked(sources));
+        Terms terms = new Terms(currency(), settings.rules(), kitchen.today());
         if (state.standsOn(now)) {
-            return new CostState(all, changed, state, board);
+            return new CostState(all, changed, state, board, terms);
         }
         Map<String, CompiledRecipe> kept = new HashMap<>();
-        Map<String, String> makers = new HashMap<>();
-        for (CompiledRecipe one : now) {
-            kept.put(one.recipe().id(), one);
-            one.recipe()
-                    .makes()
-                    .forEach(make -> makers.computeIfAbsent(
-                            make.item(),
-                            item -> known.maker(item).orElse(one.recipe()).id()));
-        }
+        now.forEach(one -> kept.put(one.recipe().id(), one));
         compiled = kept;
-        return new CostState(all, now, makers, board);
+        return new CostState(all, now, Makers.of(order), board, terms);
     }
 }

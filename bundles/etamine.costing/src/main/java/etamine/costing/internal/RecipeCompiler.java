@@ -7,11 +7,9 @@ import etamine.kitchen.recipe.Make;
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Use;
 import etamine.measures.Conversion;
-import etamine.measures.Dimension;
 import etamine.measures.Quantity;
 import etamine.measures.Unit;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,7 +42,7 @@ final class RecipeCompiler {
         List<Problem> problems = new ArrayList<>();
         double[] lines = new double[recipe.uses().size()];
         for (int i = 0; i < lines.length; i++) {
-            lines[i] = line(recipe, recipe.uses().get(i), problems);
+            lines[i] = line(recipe, i, problems);
         }
         int made = recipe.makes().size();
         double[] outputs = new double[made];
@@ -53,7 +51,31 @@ final class RecipeCompiler {
             outputs[i] = output(recipe, recipe.makes().get(i), problems);
             credits[i] = credit(recipe, recipe.makes().get(i), problems);
         }
-        return new CompiledRecipe(recipe, lines, outputs, shares(recipe, problems), credits, List.copyOf(problems));
+        Sharing sharing = new Sharing(recipe, items);
+        sharing.problem()
+                .map(text -> problem("missing-equivalence", recipe, text))
+                .ifPresent(problems::add);
+        return new CompiledRecipe(
+                recipe,
+                lines,
+                outputs,
+                sharing.shares(),
+                credits,
+                portion(recipe),
+                sharing.byMarketValue(),
+                List.copyOf(problems));
+    }
+
+    private double portion(Recipe recipe) {
+        Item item = recipe.makes().isEmpty()
+                ? null
+                : items.get(recipe.makes().get(0).item());
+        Optional<Quantity> size = PortionSize.of(recipe);
+        return item != null
+                        && size.isPresent()
+                        && Reckoning.convert(item, size.get()) instanceof Conversion.Converted done
+                ? Reckoning.units(done.quantity())
+                : Double.NaN;
     }
 
     /** How much of a line as purchased, or why it cannot be said. */
@@ -64,18 +86,40 @@ final class RecipeCompiler {
                 : Optional.empty();
     }
 
-    private double line(Recipe recipe, Use use, List<Problem> problems) {
+    private double line(Recipe recipe, int index, List<Problem> problems) {
+        Use use = recipe.uses().get(index);
         Item item = items.get(use.item());
         if (item == null) {
-            problems.add(problem("unknown-item", recipe, "uses " + use.item() + ", which nobody knows: add it."));
+            problems.add(problem(
+                    "unknown-item", recipe, place(index) + "uses " + use.item() + ", which nobody knows: add it."));
+            return Double.NaN;
+        }
+        if (spoilt(use, item)) {
+            problems.add(problem(
+                    "zero-yield",
+                    recipe,
+                    place(index) + item.name() + ", " + use.as().orElse("")
+                            + ", yields nothing, so that no amount would be enough: write a yield above 0."));
             return Double.NaN;
         }
         Conversion one = ways.computeIfAbsent(Way.of(use), way -> way.one().asPurchased(item));
         if (one instanceof Conversion.Converted done) {
             return use.quantity().amount().doubleValue() * Reckoning.units(done.quantity());
         }
-        problems.add(problem("missing-equivalence", recipe, item.name() + ": " + missing(one)));
+        problems.add(problem("missing-equivalence", recipe, place(index) + item.name() + ": " + missing(one)));
         return Double.NaN;
+    }
+
+    private static String place(int index) {
+        return "line " + (index + 1) + ", ";
+    }
+
+    private static boolean spoilt(Use use, Item item) {
+        return use.basis() == Basis.EP
+                && use.as()
+                        .flatMap(item::preparation)
+                        .filter(preparation -> preparation.yield().signum() <= 0)
+                        .isPresent();
     }
 
     private double output(Recipe recipe, Make make, List<Problem> problems) {
@@ -112,38 +156,6 @@ final class RecipeCompiler {
                         + make.quantity().unit()
                         + ": add what one is in the other; until then the credit does not count."));
         return 0;
-    }
-
-    private double[] shares(Recipe recipe, List<Problem> problems) {
-        List<Make> makes = recipe.makes();
-        double[] shares = new double[makes.size()];
-        long sharing = makes.stream().filter(make -> make.credit().isEmpty()).count();
-        double total = 0;
-        for (int i = 0; i < shares.length; i++) {
-            if (makes.get(i).credit().isEmpty()) {
-                shares[i] = sharing == 1 ? 1 : weight(makes.get(i));
-                total += shares[i];
-            }
-        }
-        if (Double.isNaN(total)) {
-            problems.add(problem(
-                    "missing-equivalence",
-                    recipe,
-                    "its cost cannot be shared by weight: add what one unit weighs of everything it makes."));
-        }
-        double whole = total;
-        return Arrays.stream(shares)
-                .map(share -> whole == 0 ? 0 : share / whole)
-                .toArray();
-    }
-
-    private double weight(Make make) {
-        Item item = items.get(make.item());
-        if (item != null
-                && item.converter().convert(make.quantity(), Dimension.MASS) instanceof Conversion.Converted g) {
-            return Reckoning.units(g.quantity());
-        }
-        return Double.NaN;
     }
 
     private static String missing(Conversion conversion) {

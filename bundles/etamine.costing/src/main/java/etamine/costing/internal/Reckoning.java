@@ -15,6 +15,9 @@ import java.util.List;
 /** The border between exact values and the engine's numbers. */
 final class Reckoning {
     private static final int PLACES = 10;
+    private static final double TEN_PLACES = 1e10;
+    /** Below this the tenth place is within what a double holds, so that no text has to be made of it. */
+    private static final double EASY = 1e5;
 
     private Reckoning() {}
 
@@ -42,6 +45,9 @@ final class Reckoning {
 
     /** An engine number as a decimal of ten places, which is what every result is rounded to once. */
     static BigDecimal decimal(double value) {
+        if (Math.abs(value) < EASY) {
+            return BigDecimal.valueOf(Math.round(value * TEN_PLACES), PLACES);
+        }
         return BigDecimal.valueOf(value).setScale(PLACES, RoundingMode.HALF_EVEN);
     }
 

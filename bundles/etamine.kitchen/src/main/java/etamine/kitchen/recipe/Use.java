@@ -44,8 +44,9 @@ public record Use(String item, Quantity quantity, Optional<String> as, Basis bas
 
     /**
      * The quantity as purchased, in the dimension the item is counted in, or the equivalence that is missing. Trimming
-     * is reckoned by weight. Whole pieces and own words of which the preparation has no measure of its own are pieces
-     * before trimming: three onions, peeled, are three onions. An unknown preparation trims nothing.
+     * is reckoned by weight, and by volume for what is poured and has no weight for its volume: a bottle of which a
+     * twentieth is spilt. Whole pieces and own words of which the preparation has no measure of its own are pieces before
+     * trimming: three onions, peeled, are three onions. An unknown preparation trims nothing.
      */
     public Conversion asPurchased(Item bought) {
         Converter whole = bought.converter();
@@ -58,8 +59,11 @@ public record Use(String item, Quantity quantity, Optional<String> as, Basis bas
         if (weight instanceof Conversion.Converted trimmed) {
             return convert(whole, trimmed.quantity().times(Ratio.ONE.dividedBy(yield)), bought.countIn());
         }
-        if (quantity.unit().isLike(bought.countIn())) {
-            return convert(whole, quantity.times(Ratio.ONE.dividedBy(yield)), bought.countIn());
+        boolean poured = quantity.unit().dimension() == Dimension.VOLUME
+                && preparation.get().measures().isEmpty();
+        if (poured || quantity.unit().isLike(bought.countIn())) {
+            Conversion volume = convert(whole, quantity.times(Ratio.ONE.dividedBy(yield)), bought.countIn());
+            return volume instanceof Conversion.Converted ? volume : weight;
         }
         return weight;
     }
