@@ -23,6 +23,9 @@ public interface RecipeBook {
      */
     List<Problem> problems(Recipe recipe);
 
+    /** The same problems, each with its place in the recipe. */
+    List<PlacedProblem> placed(Recipe recipe);
+
     /**
      * Adds or changes a recipe. Refused when it could not be made at all: without a name, without anything made, with
      * amounts that are not more than zero, or in a loop. Other problems are kept and shown, so that work may be left

@@ -9,6 +9,7 @@ import etamine.kitchen.recipe.Standing;
 import etamine.measures.Quantity;
 import etamine.measures.Unit;
 import etamine.recipes.Change;
+import etamine.recipes.PlacedProblem;
 import etamine.recipes.RecipeBook;
 import etamine.storage.BookException;
 import etamine.storage.Document;
@@ -49,8 +50,13 @@ public final class ShelvedRecipes implements RecipeBook {
 
     @Override
     public List<Problem> problems(Recipe recipe) {
+        return placed(recipe).stream().map(PlacedProblem::problem).toList();
+    }
+
+    @Override
+    public List<PlacedProblem> placed(Recipe recipe) {
         return findings(recipe).stream()
-                .map(finding -> finding.problem(recipe.id()))
+                .map(finding -> new PlacedProblem(finding.pointer(), finding.problem(recipe.id())))
                 .toList();
     }
 
