@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -88,6 +89,12 @@ public final class ItemsVerb implements Verb {
         json.put("contains", List.copyOf(new TreeSet<>(item.allergens().contains())));
         json.put("mayContain", List.copyOf(new TreeSet<>(item.allergens().mayContain())));
         json.put("allergensKnown", item.allergens().known());
+        if (!item.allergens().named().isEmpty()) {
+            json.put("allergenNames", new TreeMap<>(item.allergens().named()));
+        }
+        item.allergens().sulphites().ifPresent(amount -> json.put("sulphites", amount.toPlainString()));
+        json.put("suits", List.copyOf(new TreeSet<>(item.diet().suits())));
+        json.put("unsuited", List.copyOf(new TreeSet<>(item.diet().unsuited())));
         json.put("usedIn", list.usedIn(item.id()).size());
         return json;
     }

@@ -97,6 +97,7 @@ public final class ShelfReport {
         coming.forEach(order ->
                 dueOf.computeIfAbsent(order.item(), item -> new ArrayList<>()).add(order.quantity()));
         ids.addAll(dueOf.keySet());
+        ids.removeIf(id -> gone(id, levels) && !wanted.containsKey(id) && !dueOf.containsKey(id));
         List<StockLine> lines = new ArrayList<>();
         for (String id : ids) {
             Optional<Quantity> par = Optional.ofNullable(wanted.get(id)).map(level -> level.on(day.getDayOfWeek()));
@@ -104,6 +105,16 @@ public final class ShelfReport {
         }
         lines.sort(Comparator.comparing(StockLine::name, String.CASE_INSENSITIVE_ORDER));
         return lines;
+    }
+
+    /** Whether nothing is left of an item that nobody lists any more, such as one merged into another. */
+    private boolean gone(String id, Map<String, ItemStock> levels) {
+        return items.refuses(id)
+                && Optional.ofNullable(levels.get(id))
+                        .filter(stocked -> !stocked.level().lots().isEmpty()
+                                || !stocked.level().onHand().isZero()
+                                || !stocked.apart().isEmpty())
+                        .isEmpty();
     }
 
     private StockLine line(String id, Optional<ItemStock> known, Optional<Quantity> par, List<Quantity> due) {

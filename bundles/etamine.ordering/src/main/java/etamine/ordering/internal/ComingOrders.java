@@ -42,6 +42,11 @@ final class ComingOrders {
         return unknown;
     }
 
+    /** The article number of a line that does not say it, by the offer it is counted by; empty when none has one. */
+    Optional<String> code(Coming coming) {
+        return catalogue.flatMap(known -> offer(known, coming)).map(Offer::code).filter(code -> !code.isEmpty());
+    }
+
     private void add(String id, List<Coming> group) {
         List<OrderLine> lines = new ArrayList<>();
         for (Coming coming : group) {
