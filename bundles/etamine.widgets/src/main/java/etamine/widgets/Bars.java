@@ -11,6 +11,8 @@ import org.eclipse.swt.widgets.Composite;
 /** Horizontal bars with a mark each, such as stock against par. */
 public final class Bars extends Drawing {
     private static final int PAD = 10;
+    private static final int LEAST = 80;
+    private static final int TALL = 12;
     private List<Bar> bars = List.of();
 
     /**
@@ -43,24 +45,42 @@ public final class Bars extends Drawing {
 
     @Override
     public Point computeSize(int wHint, int hHint, boolean changed) {
-        int height = bars.size() * rowHeight() + PAD * 2;
-        return new Point(wHint == SWT.DEFAULT ? 320 : wHint, hHint == SWT.DEFAULT ? height : hHint);
+        int width = wHint == SWT.DEFAULT ? 320 : wHint;
+        GC gc = new GC(this);
+        int height = bars.size() * (rowHeight() + (isTall(gc, width) ? TALL : 0)) + PAD * 2;
+        gc.dispose();
+        return new Point(width, hHint == SWT.DEFAULT ? height : hHint);
+    }
+
+    /** Whether names and figures leave a bar so little room that it goes below them. */
+    private boolean isTall(GC gc, int width) {
+        return width - widest(gc, true) - widest(gc, false) - PAD * 4 < LEAST;
     }
 
     @Override
     protected void draw(GC gc, Rectangle area, Palette palette) {
-        int labels = Math.min(area.width / 3, widest(gc, true)) + PAD;
-        int texts = Math.min(area.width * 2 / 5, widest(gc, false)) + PAD;
-        int room = Math.max(20, area.width - labels - texts - PAD * 2);
+        boolean tall = isTall(gc, area.width);
+        int labels = widest(gc, true) + PAD;
+        int texts = widest(gc, false);
+        int room = area.width - labels - texts - PAD * 3;
         int y = PAD;
         for (Bar bar : bars) {
+            int figures = gc.textExtent(bar.text()).x;
             gc.setForeground(palette.ink());
-            text(gc, bar.label(), PAD, y + 2, labels - PAD);
-            drawBar(gc, bar, new Rectangle(PAD + labels, y + 3, room, rowHeight() - 8), palette);
+            text(gc, bar.label(), PAD, y + 2, tall ? Math.max(LEAST, area.width - figures - PAD * 3) : labels);
+            drawBar(
+                    gc,
+                    bar,
+                    place(area.width, y, tall, new Rectangle(PAD + labels, y + 3, room, rowHeight() - 8)),
+                    palette);
             gc.setForeground(palette.text(bar.tone()));
-            text(gc, bar.text(), PAD + labels + room + PAD, y + 2, texts);
-            y += rowHeight();
+            textTo(gc, bar.text(), area.width - PAD, y + 2);
+            y += rowHeight() + (tall ? TALL : 0);
         }
+    }
+
+    private Rectangle place(int width, int y, boolean tall, Rectangle beside) {
+        return tall ? new Rectangle(PAD, y + rowHeight() - 4, width - PAD * 2, TALL - 4) : beside;
     }
 
     private static void drawBar(GC gc, Bar bar, Rectangle box, Palette palette) {

@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -18,10 +19,10 @@ import org.eclipse.swt.widgets.Scale;
  * every move at once.
  */
 public final class SliderRow extends Composite {
-    private static final int LABEL = 150;
     private static final int FIELD = 78;
     private final List<Consumer<BigDecimal>> listeners = new ArrayList<>();
     private final Label label;
+    private final Label note;
     private final Label unit;
     private final Scale slider;
     private final NumberField field;
@@ -71,12 +72,15 @@ public final class SliderRow extends Composite {
      */
     public SliderRow(Composite parent, String id, java.util.function.Function<Composite, NumberField> entry) {
         super(parent, SWT.NONE);
-        GridLayout layout = new GridLayout(5, false);
+        GridLayout layout = new GridLayout(4, false);
         layout.marginWidth = 0;
         layout.marginHeight = 0;
+        layout.verticalSpacing = 0;
         setLayout(layout);
-        label = new Label(this, SWT.NONE);
-        label.setLayoutData(width(LABEL));
+        Composite heading = heading();
+        label = new Label(heading, SWT.NONE);
+        note = new Label(heading, SWT.NONE);
+        note.setForeground(Palette.of(this).quiet());
         slider = Spoken.id(new Scale(this, SWT.HORIZONTAL), id + ":slider");
         GridData wide = new GridData(SWT.FILL, SWT.CENTER, true, false);
         wide.minimumWidth = 80;
@@ -95,10 +99,28 @@ public final class SliderRow extends Composite {
         field.onChange(typed -> typed.filter(number -> !moving).ifPresent(number -> move(number, false)));
     }
 
+    private Composite heading() {
+        Composite line = new Composite(this, SWT.NONE);
+        line.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false, 4, 1));
+        RowLayout row = new RowLayout(SWT.HORIZONTAL);
+        row.marginTop = 0;
+        row.marginBottom = 0;
+        row.marginLeft = 4;
+        row.spacing = 10;
+        line.setLayout(row);
+        return line;
+    }
+
+    /** Says what the value means, beside the name. */
+    public SliderRow note(String text) {
+        note.setText(text.replace("&", "&&"));
+        note.requestLayout();
+        return this;
+    }
+
     /** Names it and says what its numbers are in. */
     public SliderRow named(String name, String inUnit) {
-        label.setText(name);
-        label.setToolTipText(name);
+        label.setText(name.replace("&", "&&"));
         unit.setText(inUnit);
         Spoken.name(field.control(), name + ", " + inUnit);
         Spoken.name(slider, name + ", " + inUnit);

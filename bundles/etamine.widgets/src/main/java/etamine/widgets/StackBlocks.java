@@ -14,6 +14,7 @@ public final class StackBlocks extends Drawing {
     private static final int PAD = 10;
     private static final int BAND = 26;
     private List<Block> blocks = List.of();
+    private boolean lined = true;
 
     /**
      * One part.
@@ -27,6 +28,12 @@ public final class StackBlocks extends Drawing {
     /** No parts yet. */
     public StackBlocks(Composite parent) {
         super(parent);
+    }
+
+    /** Draws the band alone, for use above a table whose rows have the numbers of the blocks. */
+    public StackBlocks bandOnly() {
+        lined = false;
+        return this;
     }
 
     /** Shows these parts, left to right. */
@@ -43,7 +50,7 @@ public final class StackBlocks extends Drawing {
 
     @Override
     public Point computeSize(int wHint, int hHint, boolean changed) {
-        int height = PAD * 3 + BAND + blocks.size() * rowHeight();
+        int height = lined ? PAD * 3 + BAND + blocks.size() * rowHeight() : PAD + BAND;
         return new Point(wHint == SWT.DEFAULT ? 320 : wHint, hHint == SWT.DEFAULT ? height : hHint);
     }
 
@@ -51,12 +58,16 @@ public final class StackBlocks extends Drawing {
     protected void draw(GC gc, Rectangle area, Palette palette) {
         double total =
                 blocks.stream().mapToDouble(block -> Math.max(0, block.value())).sum();
-        int room = area.width - PAD * 2;
-        double x = PAD;
+        int pad = lined ? PAD : 0;
+        int room = area.width - pad * 2;
+        double x = pad;
         for (int at = 0; at < blocks.size(); at++) {
             double width = total <= 0 ? 0 : room * Math.max(0, blocks.get(at).value()) / total;
-            drawBlock(gc, at, new Rectangle((int) x, PAD, (int) (x + width) - (int) x, BAND), palette);
-            drawLine(gc, at, PAD * 2 + BAND + at * rowHeight(), room, palette);
+            drawBlock(
+                    gc, at, new Rectangle((int) x, lined ? PAD : PAD / 2, (int) (x + width) - (int) x, BAND), palette);
+            if (lined) {
+                drawLine(gc, at, PAD * 2 + BAND + at * rowHeight(), room, palette);
+            }
             x += width;
         }
     }

@@ -12,9 +12,11 @@ import etamine.measures.Quantity;
 import etamine.measures.QuantityText;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -25,8 +27,9 @@ import org.osgi.service.component.annotations.Reference;
 /** Calls what is under par and what is at or past its marked day, and marks those days on the week ribbon. */
 @Component
 public final class StockWatch implements CallSource, DayMarkSource {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final int MOST_SHORT_CALLS = 6;
-    private static final String CAUTION = " The date mark and local rules decide.";
+    private static final String CAUTION = " Date mark and local rules decide.";
 
     private final ShelfReport report;
     private final KnownItems items;
@@ -87,7 +90,7 @@ public final class StockWatch implements CallSource, DayMarkSource {
         boolean past = day.isBefore(today);
         String where = lot.place().isEmpty() ? "" : " in " + places.name(lot.place());
         String text = items.name(lot.item()) + ", " + text(lot.quantity()) + where
-                + (past ? ": marked day " + day + " has passed." : ": today is its marked day.") + CAUTION;
+                + (past ? ": past its day, " + DAY.format(day) + "." : ": today is its day.") + CAUTION;
         return Optional.of(new Call(
                 "use-by/" + lot.item() + "/" + lot.place() + "/" + day,
                 past ? Call.Urgency.NOW : Call.Urgency.TODAY,

@@ -14,11 +14,15 @@ import etamine.kitchen.stock.Stock;
 import etamine.measures.Quantity;
 import etamine.measures.QuantityText;
 import etamine.measures.Unit;
+import etamine.measures.UnitPrice;
 import etamine.widgets.Bars;
 import etamine.widgets.Choice;
 import etamine.widgets.Tone;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Currency;
@@ -33,6 +37,10 @@ import java.util.stream.Stream;
 /** What the stock bench shows, without widgets. Safe on any thread. */
 final class StockModel {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+    private static final DateTimeFormatter YEAR = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+    private static final int NEAR = 180;
+    private static final int PLACES = 4;
     private static final int LATEST = 200;
     private static final int BARS = 12;
     private static final int WHOLE = 100;
@@ -90,13 +98,27 @@ final class StockModel {
                         .map(this::text)
                         .orElse(""),
                 line.value().map(value -> value.rounded().toString()).orElse("no price"),
-                line.nextUseBy().map(LocalDate::toString).orElse(""),
+                line.nextUseBy().map(this::day).orElse(""),
                 line.nextUseBy().filter(this::due).isPresent(),
                 line);
     }
 
     private boolean due(LocalDate useBy) {
         return !useBy.isAfter(kitchen.today());
+    }
+
+    /** A day of the coming weeks by its weekday, a distant one with its year. */
+    private String day(LocalDate day) {
+        boolean near = Math.abs(ChronoUnit.DAYS.between(today(), day)) < NEAR;
+        return (near ? DAY : YEAR).format(day);
+    }
+
+    /** A cost as people say it: {@code 34.00 / kg}. */
+    private static String text(UnitPrice cost) {
+        BigDecimal amount = cost.amount().setScale(PLACES, RoundingMode.HALF_UP).stripTrailingZeros();
+        String per = cost.per().toString();
+        return amount.setScale(Math.max(2, amount.scale())).toPlainString() + " / "
+                + (per.startsWith("1 ") ? per.substring(2) : per);
     }
 
     String text(Quantity quantity) {
@@ -129,10 +151,9 @@ final class StockModel {
                     placeName(lot.place()),
                     lot.lot(),
                     text(lot.quantity()),
-                    lot.useBy().map(LocalDate::toString).orElse("not marked"),
-                    lot.unitCost()
-                            .map(cost -> cost.amount().toPlainString() + " / " + cost.per())
-                            .orElse("not known"),
+                    lot.useBy().map(this::day).orElse("not marked"),
+                    lot.useBy().orElse(LocalDate.MAX),
+                    lot.unitCost().map(StockModel::text).orElse("not known"),
                     lot.useBy().filter(this::due).isPresent()));
         }
         return lots;

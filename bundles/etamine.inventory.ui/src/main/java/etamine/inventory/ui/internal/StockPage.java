@@ -83,6 +83,7 @@ final class StockPage {
                 Column.words("Lot in", 3, LotRow::place),
                 Column.figures("Left", 2, LotRow::quantity, Comparator.comparing(LotRow::quantity)),
                 Column.words("Use by", 3, LotRow::useBy)
+                        .sorted(Comparator.comparing(LotRow::day))
                         .withIcon(row -> row.due() ? "expiry" : "")
                         .withTone(row -> row.due() ? Tone.WARN : Tone.PLAIN),
                 Column.words("Cost", 3, LotRow::cost),

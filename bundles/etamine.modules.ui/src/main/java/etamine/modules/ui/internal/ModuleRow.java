@@ -59,7 +59,7 @@ record ModuleRow(InstalledModule module) {
         if (module.state() == ModuleState.WAITING && !module.missing().isEmpty()) {
             return "lacks " + module.missing().stream().map(Need::name).collect(Collectors.joining(", "));
         }
-        return module.vital() ? "always runs: the others need it" : "";
+        return module.vital() ? "the others need it" : "";
     }
 
     boolean canStart() {
@@ -70,6 +70,11 @@ record ModuleRow(InstalledModule module) {
         return !module.vital() && module.state() != ModuleState.STOPPED;
     }
 
+    /** The version without the mark of a build between two releases. */
+    String version() {
+        return module.version().replaceFirst("[.-]SNAPSHOT$", "");
+    }
+
     Explanation story() {
         List<Explanation> needs = module.needs().stream()
                 .map(need -> Explanation.leaf(
@@ -77,6 +82,6 @@ record ModuleRow(InstalledModule module) {
                         need.met() ? "there" : "missing",
                         need.kind().name().toLowerCase(Locale.ROOT)))
                 .toList();
-        return new Explanation(module.id(), module.version(), "what it needs", needs, Optional.empty());
+        return new Explanation(module.id(), version(), "what it needs", needs, Optional.empty());
     }
 }

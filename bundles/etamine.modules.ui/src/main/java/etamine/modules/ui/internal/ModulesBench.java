@@ -45,12 +45,12 @@ final class ModulesBench implements Bench {
 
     private static List<Column<ModuleRow>> columns() {
         return List.of(
-                Column.words("Module", 4, ModuleRow::id),
-                Column.words("What it is for", 6, ModuleRow::name),
-                Column.words("State", 3, ModuleRow::state)
+                Column.words("Module", 2, ModuleRow::id),
+                Column.words("What it is for", 8, ModuleRow::name),
+                Column.words("State", 1, ModuleRow::state)
                         .withIcon(ModuleRow::icon)
                         .withTone(ModuleRow::tone),
-                Column.words("Remark", 6, ModuleRow::remark));
+                Column.words("Remark", 2, ModuleRow::remark));
     }
 
     private void selected() {

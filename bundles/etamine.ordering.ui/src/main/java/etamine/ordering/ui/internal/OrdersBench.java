@@ -102,6 +102,7 @@ final class OrdersBench implements Bench {
             frame.warn(String.join(" ", issue.problems()));
         }
         refresh();
+        model.drafts().stream().findFirst().ifPresent(orders::select);
     }
 
     @Override
@@ -109,12 +110,18 @@ final class OrdersBench implements Bench {
         return tabs.getSelectionIndex() == PARS ? parActions() : orderActions();
     }
 
+    /** What comes next stands first: issuing while there are drafts, else planning. */
     private List<BenchAction> orderActions() {
+        int drafts = orders.toIssue().size();
+        String label = drafts == 0 ? "Issue" : drafts == 1 ? "Issue 1 draft" : "Issue " + drafts + " drafts";
+        BenchAction plan =
+                BenchAction.of("plan", "Plan the week", "plan", this::plan).onKey(SWT.MOD1 | 'L');
+        BenchAction issue = BenchAction.of("issue", label, "issue", this::issue)
+                .onKey(SWT.MOD1 | 'I')
+                .when(() -> !orders.toIssue().isEmpty());
         return List.of(
-                BenchAction.of("plan", "Plan the week", "plan", this::plan).onKey(SWT.MOD1 | 'L'),
-                BenchAction.of("issue", "Issue", "issue", this::issue)
-                        .onKey(SWT.MOD1 | 'I')
-                        .when(() -> !orders.toIssue().isEmpty()),
+                drafts > 0 ? issue : plan,
+                drafts > 0 ? plan : issue,
                 BenchAction.of("add-line", "Add line", "add", orders::addLine)
                         .onKey(SWT.MOD1 | 'N')
                         .when(orders::isDraftSelected),

@@ -39,8 +39,8 @@ final class DayCell extends etamine.widgets.Drawing {
     /** What it shows; {@code most} is the most covers of any day, against which the bar is drawn. */
     record Face(LocalDate day, boolean today, boolean picked, List<DayMark> marks, int most) {}
 
-    /** One line of marks of a kind. */
-    private record Line(String icon, String text, Tone tone) {}
+    /** Marks of a kind: in words, and in fewer where those have no room. */
+    private record Line(String icon, String text, String brief, Tone tone) {}
 
     DayCell(Composite parent) {
         super(parent);
@@ -121,11 +121,17 @@ final class DayCell extends etamine.widgets.Drawing {
             int left = LINES - rows - (lines.size() - at - 1);
             gc.drawImage(Icons.small(this, line.icon(), line.tone()), PAD - 1, top + rows * height - 1);
             gc.setForeground(palette.text(line.tone() == Tone.QUIET ? Tone.PLAIN : line.tone()));
-            for (String part : wrapped(gc, line.text(), room, Math.max(1, left))) {
+            for (String part : fitting(gc, line, room, Math.max(1, left))) {
                 text(gc, part, INDENT, top + rows * height, room);
                 rows++;
             }
         }
+    }
+
+    private static List<String> fitting(GC gc, Line line, int room, int most) {
+        List<String> parts = wrapped(gc, line.text(), room, most);
+        boolean cut = gc.textExtent(parts.get(0)).x > room;
+        return cut ? List.of(line.brief()) : parts;
     }
 
     private static List<String> wrapped(GC gc, String text, int room, int most) {
@@ -178,7 +184,8 @@ final class DayCell extends etamine.widgets.Drawing {
                 .filter(mark -> covers(mark) == 0)
                 .collect(Collectors.groupingBy(DayMark::kind, TreeMap::new, Collectors.toList()));
         List<Line> lines = new ArrayList<>();
-        kinds.forEach((kind, marks) -> lines.add(new Line(icon(kind), words(kind, marks), tone(kind))));
+        kinds.forEach((kind, marks) ->
+                lines.add(new Line(icon(kind), words(kind, marks), brief(kind, marks.size()), tone(kind))));
         return lines.subList(0, Math.min(LINES, lines.size()));
     }
 
@@ -194,6 +201,16 @@ final class DayCell extends etamine.widgets.Drawing {
                     case CUT_OFF -> " cut-offs";
                     case EXPIRY -> " lots end";
                     case NOTE -> " notes";
+                };
+    }
+
+    private static String brief(DayMark.Kind kind, int count) {
+        return count
+                + switch (kind) {
+                    case COVERS, NOTE -> "";
+                    case DELIVERY -> " due";
+                    case CUT_OFF -> " close";
+                    case EXPIRY -> " end";
                 };
     }
 

@@ -88,8 +88,7 @@ final class PassBench implements Bench {
                                         .withIcon(PassBench::icon)
                                         .withTone(PassBench::tone),
                                 Column.<Call>words("Call", 11, Call::text),
-                                Column.<Call>words("Due", 3, this::due)
-                                        .sorted(Comparator.comparing(PassBench::dueOrLast))))
+                                Column.<Call>figures("Due", 1, this::due, Comparator.comparing(PassBench::dueOrLast))))
                 .whenEmpty("Nothing calls. The pass is clear.")
                 .onSelect(this::selected)
                 .onOpen(call -> frame.go(call.subject()));

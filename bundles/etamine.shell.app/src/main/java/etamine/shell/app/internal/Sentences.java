@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** The window's small pieces of language. */
@@ -13,7 +14,14 @@ final class Sentences {
     static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
     private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern("EEE d, HH:mm", Locale.ENGLISH);
 
+    private static final Pattern FIGURE = Pattern.compile("(?<=\\d) (?=(?:%|\\p{Lu}{3}|[a-z]{1,2})(?:\\W|$))");
+
     private Sentences() {}
+
+    /** The same words with every figure kept on one line with its unit or currency. */
+    static String kept(String words) {
+        return FIGURE.matcher(words).replaceAll("\u00a0");
+    }
 
     /** What a failure says, or what it is when it says nothing. */
     static String of(@Nullable Throwable failure) {

@@ -91,7 +91,7 @@ final class Slate extends Composite {
     }
 
     private static void put(Label label, String text) {
-        label.setText(text.replace("&", "&&"));
+        label.setText(Sentences.kept(text).replace("&", "&&"));
         ((GridData) label.getLayoutData()).exclude = text.isEmpty();
         label.setVisible(!text.isEmpty());
     }

@@ -102,6 +102,6 @@ final class SlateText {
     }
 
     private static String clean(String words) {
-        return words.replace('\n', ' ').replace('\r', ' ');
+        return Sentences.kept(words.replace('\n', ' ').replace('\r', ' '));
     }
 }

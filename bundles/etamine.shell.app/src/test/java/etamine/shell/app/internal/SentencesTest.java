@@ -26,6 +26,17 @@ class SentencesTest {
                 .isEqualTo(expected);
     }
 
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            6.33 EUR, 6.33_EUR
+            'at least 6.33 EUR, 4.10 / 1 kg', 'at least 6.33_EUR, 4.10 / 1_kg'
+            28 % of 120 ml, 28_% of 120_ml
+            12 lots end, 12 lots end
+            """)
+    void keepsAFigureAndItsUnitOnOneLine(String words, String kept) {
+        assertThat(Sentences.kept(words)).isEqualTo(kept.replace('_', '\u00a0'));
+    }
+
     @Test
     void saysWhatFailedEvenWithoutAMessage() {
         assertThat(Sentences.of(new IllegalStateException("The shelf is gone.")))
