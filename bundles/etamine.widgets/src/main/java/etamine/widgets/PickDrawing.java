@@ -104,8 +104,16 @@ public abstract class PickDrawing extends Drawing {
         List.copyOf(listeners).forEach(listener -> listener.accept(id));
     }
 
-    /** The part whose middle is nearest to the pointer, within reach. */
-    private Optional<String> at(Event event) {
+    /** The part under the pointer, else the one whose middle is nearest to it, within reach. */
+    protected final Optional<String> at(Event event) {
+        return places.entrySet().stream()
+                .filter(place -> place.getValue().contains(event.x, event.y))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .or(() -> near(event));
+    }
+
+    private Optional<String> near(Event event) {
         return places.entrySet().stream()
                 .filter(place -> distance(place.getValue(), event) < (long) REACH * REACH)
                 .min(Comparator.comparingLong(place -> distance(place.getValue(), event)))
