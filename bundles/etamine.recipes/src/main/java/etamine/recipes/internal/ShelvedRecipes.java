@@ -5,6 +5,7 @@ import etamine.kitchen.item.Item;
 import etamine.kitchen.recipe.Kind;
 import etamine.kitchen.recipe.Make;
 import etamine.kitchen.recipe.Recipe;
+import etamine.kitchen.recipe.RecipeWriter;
 import etamine.kitchen.recipe.Standing;
 import etamine.measures.Quantity;
 import etamine.measures.Unit;
@@ -26,7 +27,7 @@ import org.osgi.service.component.annotations.Reference;
 
 /** The recipes as documents on a shelf of the book. */
 @Component
-public final class ShelvedRecipes implements RecipeBook {
+public final class ShelvedRecipes implements RecipeBook, RecipeWriter {
     private static final int NAMED_USES = 10;
 
     private final RecipeShelf shelf;
@@ -77,6 +78,18 @@ public final class ShelvedRecipes implements RecipeBook {
         String label = ChangeLabel.of(find(recipe.id()), recipe);
         long revision = shelf.book().write(label, transaction -> write(transaction, recipe, expected));
         return new Change.Done(recipe.id(), revision);
+    }
+
+    @Override
+    public void write(Transaction transaction, Recipe recipe) {
+        String senseless = findings(recipe).stream()
+                .filter(finding -> finding.grade() == Finding.Grade.SENSELESS)
+                .map(Finding::text)
+                .collect(Collectors.joining(" "));
+        if (!senseless.isEmpty()) {
+            throw new IllegalArgumentException(recipe.name() + ": " + senseless);
+        }
+        write(transaction, recipe, Document.ANY);
     }
 
     private long write(Transaction transaction, Recipe recipe, long expected) {

@@ -1,0 +1,116 @@
+package etamine.costing.internal;
+
+import etamine.costing.Experiment;
+import etamine.costing.PriceChange;
+import etamine.costing.Trial;
+import etamine.kitchen.item.Item;
+import etamine.kitchen.recipe.MenuPrice;
+import etamine.kitchen.recipe.Recipe;
+import etamine.measures.Conversion;
+import etamine.measures.UnitPrice;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Reckons one experiment on the arrays of a reckoning: what differs is compiled anew, the rest is one pass. */
+final class TrialRun {
+    private final CostState state;
+    private final TrialMaking making;
+    private final List<String> notes = new ArrayList<>();
+    private final Map<Integer, CompiledRecipe> changed = new HashMap<>();
+    private final double[] prices;
+
+    TrialRun(CostState state, Experiment experiment) {
+        this.state = state;
+        this.making = new TrialMaking(state, experiment);
+        this.prices = state.pricesByNumber();
+        notes.addAll(making.notes());
+        experiment.prices().forEach(this::price);
+        compile();
+    }
+
+    private void price(String id, PriceChange change) {
+        Item item = state.items().get(id);
+        if (item == null) {
+            notes.add("Nobody knows “" + id + "”; add it to the list first.");
+        } else if (state.isMade(id)) {
+            notes.add(item.name() + " is made here: change what goes into it.");
+        } else {
+            TrialPrice.of(state, item, change).ifPresentOrElse(price -> price(item, price), () -> notes.add(
+                    item.name() + " has no price to move by a percentage; write one first."));
+        }
+    }
+
+    private void price(Item item, UnitPrice price) {
+        int number = state.graph().numberOf(item.id());
+        Conversion per = Reckoning.convert(making.items().getOrDefault(item.id(), item), price.per());
+        if (price.amount().signum() < 0) {
+            notes.add(item.name() + ": a price cannot be less than nothing.");
+        } else if (per instanceof Conversion.Missing missing) {
+            notes.add(item.name() + ": a price per " + price.per() + " cannot be used: " + missing.text());
+        } else if (number >= 0) {
+            prices[number] = price.amount().doubleValue() / Reckoning.units(per.orThrow());
+        }
+    }
+
+    private void compile() {
+        Set<Integer> places = new TreeSet<>();
+        making.recipes().keySet().forEach(id -> places.add(state.place(id)));
+        making.items().keySet().forEach(id -> places.addAll(state.graph().usersOf(state.graph().numberOf(id))));
+        if (places.isEmpty()) {
+            return;
+        }
+        RecipeCompiler compiler = new RecipeCompiler(new Overlay<>(making.items(), state.items()));
+        for (int place : places) {
+            CompiledRecipe before = state.order().get(place);
+            Recipe recipe = making.recipes().getOrDefault(before.recipe().id(), before.recipe());
+            CompiledRecipe after = compiler.compile(recipe);
+            if (after.problems().size() > before.problems().size()) {
+                after.problems().stream()
+                        .filter(problem -> !before.problems().contains(problem))
+                        .forEach(problem -> notes.add(problem.text()));
+            } else {
+                changed.put(place, after);
+            }
+        }
+    }
+
+    /** The figures of every plate; those the experiment does not reach are the very ones of the book. */
+    Trial trial() {
+        CostGraph graph = state.graph().with(changed);
+        CostGraph.Figures figures = graph.compute(prices);
+        Optional<double[]> work = state.labour().map(labour -> labour.carriedBy(graph));
+        PlateMath math = new PlateMath(state.terms());
+        List<Trial.Plate> plates = new ArrayList<>();
+        state.plates().byId().forEach((id, plate) -> {
+            CompiledRecipe compiled = changed.getOrDefault(
+                    plate.place(), state.order().get(plate.place()));
+            MenuPrice menu = compiled.recipe().menu().orElse(plate.menu());
+            double portion = compiled.portionOf(figures.batch()[plate.place()], true);
+            double labour = work.map(batches -> compiled.portionOf(batches[plate.place()], false))
+                    .orElse(Double.NaN);
+            boolean same = portion == plate.portion()
+                    && Double.compare(labour, plate.labour()) == 0
+                    && menu.equals(plate.menu());
+            boolean reckoned = same || Math.abs(portion) > Double.MAX_VALUE || Double.isNaN(portion);
+            plates.add(new Trial.Plate(
+                    id,
+                    plate.cost(),
+                    reckoned ? plate.cost() : math.of(menu, portion, labour),
+                    !figures.batchComplete()[plate.place()]));
+        });
+        return new Trial(plates, notes);
+    }
+
+    TrialMaking making() {
+        return making;
+    }
+
+    List<String> notes() {
+        return notes;
+    }
+}
