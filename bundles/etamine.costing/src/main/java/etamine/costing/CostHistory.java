@@ -22,8 +22,8 @@ public interface CostHistory {
     List<DatedPrice> prices(String item);
 
     /**
-     * What a plate cost at the beginning of each of the last weeks and now, oldest first; weeks before its first price
-     * are left out. Prices, recipes and menu price are those of that day.
+     * What a plate cost at the beginning of each of the last weeks and now, oldest first; weeks before anything in it had
+     * a price are left out. Prices, recipes and menu price are those of that day, or the first ones after it.
      */
     List<DatedCost> course(String recipe, int weeks);
 }

@@ -126,7 +126,14 @@ public final class RollUpBench implements Bench {
                     "");
             double[] lines = Arrays.copyOfRange(amounts, r * LINES, (r + 1) * LINES);
             order.add(new CompiledRecipe(
-                    recipe, lines, new double[] {1000}, new double[] {1}, new double[] {0}, Double.NaN, false, List.of()));
+                    recipe,
+                    lines,
+                    new double[] {1000},
+                    new double[] {1},
+                    new double[] {0},
+                    Double.NaN,
+                    false,
+                    List.of()));
         }
         return new CostGraph(order, makers);
     }

@@ -130,8 +130,9 @@ public final class ArrayExperiments implements Experiments {
             Item item = before.items().get(id);
             Optional<PriceQuote> quote = Optional.ofNullable(item).flatMap(now::quote);
             quote.filter(asked -> !asked.source().equals("written"))
-                    .ifPresent(asked -> notes.add("The price of " + now.items().get(id).name() + " is written, but "
-                            + asked.text() + " is asked first, so costs stay as they are until that changes."));
+                    .ifPresent(asked ->
+                            notes.add("The price of " + now.items().get(id).name() + " is written, but " + asked.text()
+                                    + " is asked first, so costs stay as they are until that changes."));
         });
         return notes;
     }

@@ -111,7 +111,7 @@ final class CostReport {
     }
 
     /** The bought items below the recipe that have no price. */
-    private List<String> missing(Recipe recipe) {
+    List<String> missing(Recipe recipe) {
         TreeSet<String> missing = new TreeSet<>();
         collect(recipe, missing, new TreeSet<>());
         return List.copyOf(missing);

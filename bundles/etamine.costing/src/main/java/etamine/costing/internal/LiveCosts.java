@@ -128,6 +128,16 @@ public final class LiveCosts implements Costs {
                 .map(found -> new CostStory(now, kitchen.house().measures()).of(found));
     }
 
+    /** The recipes of the open book; empty when no module offers them. */
+    Optional<Recipes> recipeGraph() {
+        return Optional.ofNullable(recipes);
+    }
+
+    /** The price sources in the order they are asked. */
+    List<PriceSource> ranked() {
+        return settings.ranked(sources);
+    }
+
     Currency currency() {
         return kitchen.house().currency();
     }

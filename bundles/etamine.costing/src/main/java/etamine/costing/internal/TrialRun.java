@@ -40,8 +40,10 @@ final class TrialRun {
         } else if (state.isMade(id)) {
             notes.add(item.name() + " is made here: change what goes into it.");
         } else {
-            TrialPrice.of(state, item, change).ifPresentOrElse(price -> price(item, price), () -> notes.add(
-                    item.name() + " has no price to move by a percentage; write one first."));
+            TrialPrice.of(state, item, change)
+                    .ifPresentOrElse(
+                            price -> price(item, price),
+                            () -> notes.add(item.name() + " has no price to move by a percentage; write one first."));
         }
     }
 
@@ -60,7 +62,9 @@ final class TrialRun {
     private void compile() {
         Set<Integer> places = new TreeSet<>();
         making.recipes().keySet().forEach(id -> places.add(state.place(id)));
-        making.items().keySet().forEach(id -> places.addAll(state.graph().usersOf(state.graph().numberOf(id))));
+        making.items()
+                .keySet()
+                .forEach(id -> places.addAll(state.graph().usersOf(state.graph().numberOf(id))));
         if (places.isEmpty()) {
             return;
         }
@@ -87,8 +91,8 @@ final class TrialRun {
         PlateMath math = new PlateMath(state.terms());
         List<Trial.Plate> plates = new ArrayList<>();
         state.plates().byId().forEach((id, plate) -> {
-            CompiledRecipe compiled = changed.getOrDefault(
-                    plate.place(), state.order().get(plate.place()));
+            CompiledRecipe compiled =
+                    changed.getOrDefault(plate.place(), state.order().get(plate.place()));
             MenuPrice menu = compiled.recipe().menu().orElse(plate.menu());
             double portion = compiled.portionOf(figures.batch()[plate.place()], true);
             double labour = work.map(batches -> compiled.portionOf(batches[plate.place()], false))
