@@ -73,7 +73,8 @@ class WindowTest {
         assertThat(DISPLAY.find(window.shell(), "slate:value", Label.class).getText())
                 .isEqualTo("37\u00a0g");
         assertThat(DISPLAY.find(window.shell(), "slate:parts", StyledText.class).getText())
-                .startsWith("Counted on 22 November   1 200\u00a0g\nWalk-in, shelf 2   800\u00a0g\ncount sheet of 22 November");
+                .startsWith(
+                        "Counted on 22 November   1 200\u00a0g\nWalk-in, shelf 2   800\u00a0g\ncount sheet of 22 November");
         window.openStation("recipes");
         assertThat(DISPLAY.find(window.shell(), "slate:title", Label.class).getText())
                 .isNotEqualTo("Cream on hand");
