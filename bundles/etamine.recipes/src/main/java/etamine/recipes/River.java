@@ -1,6 +1,8 @@
 package etamine.recipes;
 
 import etamine.measures.Quantity;
+import etamine.measures.Ratio;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,6 +26,8 @@ public record River(
         List<Link> links,
         List<Unweighed> unweighed,
         List<String> remarks) {
+
+    private static final Ratio BILLION = Ratio.of(1_000_000_000);
 
     /** Copies the lists. */
     public River {
@@ -113,6 +117,24 @@ public record River(
      * @param why what is missing, as a sentence that says what to do
      */
     public record Unweighed(String recipe, String line, String why) {}
+
+    /**
+     * The same river with at most about so many nodes in each layer: the smallest of what flows in or falls away are
+     * joined. Everything stays in it; what goes into a node is still what comes out.
+     */
+    public River gathered(int most) {
+        return new RiverGathering(this, most).run();
+    }
+
+    /** Some of the flow in billionths of the thickest node, at least 1: the scale to draw it on. */
+    public long part(Quantity amount) {
+        Ratio most = nodes.stream()
+                .map(node -> node.amount().amount())
+                .max(Ratio::compareTo)
+                .orElse(Ratio.ONE);
+        Ratio part = amount.amount().dividedBy(most).times(BILLION);
+        return Math.max(1, part.toWhole(RoundingMode.HALF_UP));
+    }
 
     /** The node of that identifier. */
     public Optional<Node> node(String id) {

@@ -8,22 +8,36 @@ import etamine.base.verb.VerbCall;
 import etamine.base.verb.VerbException;
 import etamine.base.verb.VerbUsage;
 import etamine.kitchen.recipe.Recipe;
+import etamine.recipes.Cards;
 import etamine.recipes.River;
+import etamine.recipes.RiverPapers;
 import etamine.recipes.Rivers;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicy;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
 
-/** {@code river ID [--batch]}: what flows from what was bought to a plate, and what falls away. */
+/** {@code river ID [--batch] [--pdf FILE]}: what flows from what was bought to a plate, and what falls away. */
 @Component
 public final class RiverVerb implements Verb {
     private final RecipeShelf shelf;
     private final Rivers rivers;
     private final CardText texts;
+
+    @Reference(
+            cardinality = ReferenceCardinality.MULTIPLE,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    private volatile List<RiverPapers> papers = List.of();
 
     /** Reports those rivers. */
     @Activate
@@ -36,7 +50,9 @@ public final class RiverVerb implements Verb {
     @Override
     public VerbUsage usage() {
         return VerbUsage.of("river", "what flows from what was bought to what is served, and what falls away", "ID")
-                .with("--batch", "", "of a whole batch, not of one portion");
+                .with("--batch", "", "of a whole batch, not of one portion")
+                .with("--pdf", "FILE", "draw it into a PDF file")
+                .with("--sheet", "a4|letter", "the sheet it is drawn on; a4 if not said");
     }
 
     @Override
@@ -50,7 +66,36 @@ public final class RiverVerb implements Verb {
             throw VerbException.wrongCall("There is no recipe “" + id + "”; the verb recipes lists them all.");
         }
         River river = call.has("--batch") ? rivers.batch(recipe) : rivers.portion(recipe);
-        return new Report(river.unweighed().isEmpty() ? Outcome.DONE : Outcome.LOOK, json(river), lines(river));
+        Map<String, Object> json = json(river);
+        List<String> lines = lines(river);
+        if (call.has("--pdf")) {
+            Path file = draw(river, call);
+            json.put("file", file.toString());
+            lines.add("Drawn into " + file + ".");
+        }
+        return new Report(river.unweighed().isEmpty() ? Outcome.DONE : Outcome.LOOK, json, lines);
+    }
+
+    private Path draw(River river, VerbCall call) throws VerbException {
+        RiverPapers writer = papers.stream()
+                .findFirst()
+                .orElseThrow(() -> VerbException.wrongCall("The documents module is not running; start it first."));
+        Path file = call.file(call.option("--pdf").orElseThrow());
+        try {
+            writer.printout(river, sheet(call)).pdf(file);
+            return file;
+        } catch (IOException failed) {
+            throw VerbException.wrongCall("Cannot write " + file + ": " + failed.getMessage());
+        }
+    }
+
+    private static Cards.Sheet sheet(VerbCall call) throws VerbException {
+        String name = call.option("--sheet").orElse("a4");
+        return switch (name.toLowerCase(Locale.ROOT)) {
+            case "a4" -> Cards.Sheet.A4;
+            case "letter" -> Cards.Sheet.LETTER;
+            default -> throw VerbException.wrongCall("Sheets are a4 or letter, not " + name + ".");
+        };
     }
 
     private static Map<String, Object> json(River river) {
