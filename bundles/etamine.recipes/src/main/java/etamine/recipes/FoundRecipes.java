@@ -2,7 +2,7 @@ package etamine.recipes;
 
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Use;
-import etamine.measures.Quantity;
+import etamine.measures.Unit;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -102,7 +102,7 @@ public record FoundRecipes(Path file, List<Found> recipes, List<String> problems
      *
      * @param id the identifier it would get
      * @param name what it would be called
-     * @param quantity an amount in the unit it would be counted in
+     * @param countIn the unit it would be counted in
      */
-    public record Fresh(String id, String name, Quantity quantity) {}
+    public record Fresh(String id, String name, Unit countIn) {}
 }

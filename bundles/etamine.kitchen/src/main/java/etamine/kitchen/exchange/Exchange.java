@@ -21,6 +21,16 @@ public interface Exchange {
     LoadResult load(List<Path> files, LoadTerms terms, Progress progress);
 
     /**
+     * Loads what is already in memory, all of it or nothing.
+     *
+     * @param name where it comes from, for the label of undo and the places of problems
+     * @param form the exchange form as JSON text, made by this program
+     * @param progress where it says how far it is; a cancelled load leaves the book unchanged
+     * @throws IllegalArgumentException if the text is not a JSON object
+     */
+    LoadResult load(String name, String form, Progress progress);
+
+    /**
      * Writes the whole book to a file, replacing it at once when the writing is complete.
      *
      * @return how many entries each section has

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import etamine.base.Progress;
+import etamine.kitchen.exchange.EntryJson;
 import etamine.kitchen.exchange.Exchange;
 import etamine.kitchen.exchange.ExchangeSection;
 import etamine.kitchen.exchange.LoadResult;
@@ -65,6 +66,11 @@ public final class BookExchange implements Exchange {
             }
         }
         return load(sources, refused, terms.acceptGood(), progress);
+    }
+
+    @Override
+    public LoadResult load(String name, String form, Progress progress) {
+        return load(name, EntryJson.read(form), progress);
     }
 
     /** Loads what is already in memory, under the names its sources have. */

@@ -171,6 +171,11 @@ class WholeBookVerbsTest {
             }
 
             @Override
+            public LoadResult load(String name, String form, Progress progress) {
+                throw new AssertionError("load takes files");
+            }
+
+            @Override
             public Map<String, Integer> dump(Path file, Progress progress) {
                 throw new AssertionError("load does not dump");
             }
