@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param foodCostPercent cost over {@code menuNet}, in percent, two decimals; empty when that is zero
  * @param primeCostPercent cost and labour over {@code menuNet}, two decimals; empty without labour
  * @param contribution {@code menuNet} less cost
+ * @param lowerBound whether a price is missing, so that cost and price are at least that
  * @param notes what to look at, such as a cost that is a lower bound, as sentences
  * @param explained how it comes about
  */
@@ -29,6 +30,7 @@ public record PriceAdvice(
         Optional<BigDecimal> foodCostPercent,
         Optional<BigDecimal> primeCostPercent,
         Money contribution,
+        boolean lowerBound,
         List<String> notes,
         Explanation explained) {
 

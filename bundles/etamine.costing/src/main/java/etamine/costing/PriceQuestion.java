@@ -43,6 +43,11 @@ public record PriceQuestion(
         return new PriceQuestion(Optional.empty(), cost, Optional.empty(), taxPercent, true, target, rounding);
     }
 
+    /** The same for another cost of one portion. */
+    public PriceQuestion withCost(Money other) {
+        return new PriceQuestion(recipe, other, labour, taxPercent, taxIncluded, target, rounding);
+    }
+
     /** The same with another target. */
     public PriceQuestion withTarget(PriceTarget other) {
         return new PriceQuestion(recipe, cost, labour, taxPercent, taxIncluded, other, rounding);

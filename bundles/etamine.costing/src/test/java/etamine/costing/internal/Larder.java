@@ -130,6 +130,16 @@ final class Larder implements Kitchen {
         return new Writing(id);
     }
 
+    /** The same recipe as something to drink. */
+    Larder asDrink(String id) {
+        Recipe drink = recipes.get(id).withKind(Kind.DRINK);
+        order.replaceAll(recipe -> recipe.id().equals(id) ? drink : recipe);
+        recipes.put(id, drink);
+        snapshot = Collections.unmodifiableMap(new TreeMap<>(recipes));
+        touch();
+        return this;
+    }
+
     Larder in(String currencyCode) {
         currency = Currency.getInstance(currencyCode);
         return this;

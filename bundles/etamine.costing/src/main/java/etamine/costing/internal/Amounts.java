@@ -1,0 +1,43 @@
+package etamine.costing.internal;
+
+import etamine.measures.Money;
+import etamine.measures.Quantity;
+import etamine.measures.Ratio;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+
+/** Percentages and amounts where they leave the arithmetic: rounded once, half up. */
+final class Amounts {
+    private static final Ratio HUNDRED = Ratio.of(100);
+    private static final int PERCENT_PLACES = 2;
+    private static final int AMOUNT_PLACES = 4;
+
+    private Amounts() {}
+
+    /** A part of a whole in percent, two decimals; empty when the whole is nothing. */
+    static Optional<BigDecimal> percent(Ratio part, Ratio whole) {
+        return whole.isZero()
+                ? Optional.empty()
+                : Optional.of(part.times(HUNDRED).dividedBy(whole).toDecimal(PERCENT_PLACES, RoundingMode.HALF_UP));
+    }
+
+    static Optional<BigDecimal> percent(Money part, Money whole) {
+        return percent(part.toRatio(), whole.toRatio());
+    }
+
+    /** A computed amount in the console's form: four decimals, since it is not a price yet. */
+    static String amount(Money money) {
+        return money.amount().setScale(AMOUNT_PLACES, RoundingMode.HALF_UP).toPlainString();
+    }
+
+    /** An amount for people, to the currency's smallest coin. */
+    static String text(Money money) {
+        return money.rounded() + " " + money.currency().getCurrencyCode();
+    }
+
+    /** A reckoned quantity as a decimal of at most four places. */
+    static String text(Quantity quantity) {
+        return CostJson.text(quantity);
+    }
+}
