@@ -99,7 +99,7 @@ final class MenuGroup {
                 leaves.compareTo(average()) > 0,
                 share.compareTo(cut()) > 0,
                 plate.foodCostPercent(),
-                !one.cost().missing().isEmpty());
+                !one.cost().complete());
     }
 
     private Explanation explained(List<MenuReport.Item> items) {

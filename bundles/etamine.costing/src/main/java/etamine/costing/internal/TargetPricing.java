@@ -63,7 +63,7 @@ public final class TargetPricing implements Pricing {
         return new PriceQuestion(
                 Optional.of(recipe),
                 portion,
-                Optional.empty(),
+                cost.plate().flatMap(PlateCost::labour).or(() -> cost.labour().flatMap(RecipeCost.Labour::portion)),
                 menu(recipe).map(MenuPrice::taxPercent).orElse(BigDecimal.ZERO),
                 true,
                 target,
@@ -90,7 +90,7 @@ public final class TargetPricing implements Pricing {
         PriceAnswer answer = new PriceAnswer(question, net, gross, menu, left);
         boolean lowerBound = question.recipe()
                 .flatMap(costs::recipe)
-                .filter(cost -> !cost.missing().isEmpty())
+                .filter(cost -> !cost.complete())
                 .isPresent();
         return answer.advice(lowerBound, notes(question, answer), rounding);
     }
