@@ -1,6 +1,7 @@
 package etamine.recipes;
 
 import etamine.measures.Quantity;
+import etamine.measures.Ratio;
 import java.util.List;
 import java.util.Optional;
 
@@ -48,6 +49,11 @@ public record MassBalance(
      */
     public Optional<Quantity> lost() {
         return complete() ? Optional.of(in().minus(out)) : Optional.empty();
+    }
+
+    /** What is lost, over what goes in; empty when it is not known or nothing goes in. */
+    public Optional<Ratio> lostShare() {
+        return in().isZero() ? Optional.empty() : lost().map(lost -> lost.dividedBy(in()));
     }
 
     /**

@@ -25,6 +25,7 @@ public final class FormPane extends Composite {
     private final ScrolledComposite scroller;
     private final Composite content;
     private final List<EntryField<?>> entries = new ArrayList<>();
+    private int updates;
 
     /** An empty form. */
     public FormPane(Composite parent) {
@@ -148,8 +149,22 @@ public final class FormPane extends Composite {
 
     /** Shows a problem below a control of this form; an empty sentence takes it away. */
     public void problem(Control control, String sentence) {
-        ProblemLine.below(control, sentence);
-        reflow();
+        if (ProblemLine.below(control, sentence)) {
+            reflow();
+        }
+    }
+
+    /** Changes many things of the form and lays it out once. */
+    public void update(Runnable changes) {
+        updates++;
+        setRedraw(false);
+        try {
+            changes.run();
+        } finally {
+            updates--;
+            reflow();
+            setRedraw(true);
+        }
     }
 
     /** Shows the problems of all entry fields, puts the keyboard in the first; answers whether there are none. */
@@ -163,6 +178,9 @@ public final class FormPane extends Composite {
 
     /** Lays the fields out again, after controls were added or hidden. */
     public void reflow() {
+        if (updates > 0) {
+            return;
+        }
         int width = scroller.getClientArea().width;
         if (width > 0) {
             scroller.setMinHeight(content.computeSize(width, SWT.DEFAULT).y);

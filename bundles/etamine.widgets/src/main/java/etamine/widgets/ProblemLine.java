@@ -11,12 +11,18 @@ final class ProblemLine {
 
     private ProblemLine() {}
 
-    static void below(Control control, String sentence) {
-        Label line = control.getData(KEY) instanceof Label known && !known.isDisposed() ? known : make(control);
+    /** Says it; answers whether that is something new. */
+    static boolean below(Control control, String sentence) {
+        boolean known = control.getData(KEY) instanceof Label label && !label.isDisposed();
+        if (known ? ((Label) control.getData(KEY)).getText().equals(sentence) : sentence.isEmpty()) {
+            return false;
+        }
+        Label line = known ? (Label) control.getData(KEY) : make(control);
         line.setText(sentence);
         line.setVisible(!sentence.isEmpty());
         ((GridData) line.getLayoutData()).exclude = sentence.isEmpty();
         line.requestLayout();
+        return true;
     }
 
     private static Label make(Control control) {

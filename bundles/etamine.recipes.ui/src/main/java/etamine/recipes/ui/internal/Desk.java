@@ -17,6 +17,7 @@ import java.util.function.UnaryOperator;
  * @param changed is told after each wish to change the recipes; warns when it was refused and shows everything anew
  */
 record Desk(Kitchenware ware, RecipesModel model, RecipeStory story, Frame frame, Consumer<Change> changed) {
+    private static final int SHORT = 200;
 
     /** Makes one edit to a recipe beside the window and shows what became of it. */
     void edit(String id, UnaryOperator<Recipe> edit) {
@@ -26,5 +27,14 @@ record Desk(Kitchenware ware, RecipesModel model, RecipeStory story, Frame frame
     /** Does any change beside the window and shows what became of it. */
     void work(String label, Supplier<Change> change) {
         frame.work(label, progress -> change.get(), changed);
+    }
+
+    /** Looks a recipe over, a long one beside the window. */
+    void check(Recipe recipe, Consumer<Checked> then) {
+        if (recipe.uses().size() <= SHORT) {
+            then.accept(model.check(recipe));
+        } else {
+            frame.work("Looking over " + recipe.name(), progress -> model.check(recipe), then);
+        }
     }
 }

@@ -3,12 +3,18 @@ package etamine.recipes.ui.internal;
 /** The single lines of the form. */
 enum Field {
     NAME("Name", ""),
+    STATION("Station", "sauce"),
     PORTION("Portion", "70 g"),
     KEEPS("Keeps, days", "3"),
-    TESTED("Times tested", "0"),
-    MENU_PRICE("Menu price, tax included", "24.00"),
-    TAX("Tax, % of the net price", "0"),
-    Q_FACTOR("Q factor, % of the cost", "0"),
+    TESTED("Good tries", "0"),
+    ABSORBS("Takes up water", "400 g"),
+    REDUCES_TO("Reduces to", "1/4 or 25 %"),
+    MENU_PRICE("Menu price, with tax", "24.00"),
+    TAX("Tax, % of the net", "0"),
+    Q_PERCENT("Q factor, % for what is too small to measure", "0"),
+    Q_AMOUNT("Q factor, amount for what comes with every plate", "0.00"),
+    PACKAGING("Packaging, a portion", "0.00"),
+    TARGET("Food cost aim, %", "30"),
     NOTES("Notes", "");
 
     private final String label;

@@ -5,28 +5,44 @@ import etamine.kitchen.recipe.Recipe;
 import etamine.measures.MeasureException;
 import etamine.measures.Quantity;
 import etamine.measures.QuantityText;
+import etamine.measures.Ratio;
 import java.math.BigDecimal;
 import java.time.Period;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 
 /** The form's lines as text, and back. */
 final class FieldText {
+    private static final String PERCENT = "Write a percentage such as 13.5.";
+    private static final String AMOUNT = "Write an amount such as 0.80.";
+
     private FieldText() {}
 
     static String of(Recipe recipe, Field field) {
-        Optional<MenuPrice> menu = recipe.menu();
         return switch (field) {
             case NAME -> recipe.name();
+            case STATION -> recipe.making().station();
             case PORTION -> recipe.portion().map(QuantityText::formatExact).orElse("");
             case KEEPS -> recipe.keeps().map(FieldText::days).orElse("");
             case TESTED -> Integer.toString(recipe.tested());
-            case MENU_PRICE ->
-                menu.map(MenuPrice::price).map(BigDecimal::toPlainString).orElse("");
-            case TAX -> menu.map(MenuPrice::taxPercent).map(FieldText::percent).orElse("");
-            case Q_FACTOR ->
-                menu.map(MenuPrice::qFactorPercent).map(FieldText::percent).orElse("");
+            case ABSORBS ->
+                recipe.making().absorbs().map(QuantityText::formatExact).orElse("");
+            case REDUCES_TO -> recipe.making().reducesTo().map(Ratio::toString).orElse("");
             case NOTES -> recipe.notes();
+            default -> recipe.menu().map(menu -> of(menu, field)).orElse("");
+        };
+    }
+
+    private static String of(MenuPrice menu, Field field) {
+        return switch (field) {
+            case MENU_PRICE -> menu.price().toPlainString();
+            case TAX -> unlessZero(menu.taxPercent());
+            case Q_PERCENT -> unlessZero(menu.qFactorPercent());
+            case Q_AMOUNT -> unlessZero(menu.qFactorAmount());
+            case PACKAGING -> unlessZero(menu.packaging());
+            default ->
+                menu.targetFoodCostPercent().map(BigDecimal::toPlainString).orElse("");
         };
     }
 
@@ -42,12 +58,18 @@ final class FieldText {
     private static UnaryOperator<Recipe> edit(Field field, String text) {
         return switch (field) {
             case NAME -> name(text);
+            case STATION -> recipe -> recipe.withMaking(recipe.making().withStation(text));
             case PORTION -> portion(text);
             case KEEPS -> keeps(text);
             case TESTED -> tested(text);
+            case ABSORBS -> absorbs(text);
+            case REDUCES_TO -> reducesTo(text);
             case MENU_PRICE -> price(text);
-            case TAX -> tax(text);
-            case Q_FACTOR -> qFactor(text);
+            case TAX -> menu(text, PERCENT, MenuPrice::withTaxPercent);
+            case Q_PERCENT -> menu(text, PERCENT, MenuPrice::withQFactorPercent);
+            case Q_AMOUNT -> menu(text, AMOUNT, MenuPrice::withQFactorAmount);
+            case PACKAGING -> menu(text, AMOUNT, MenuPrice::withPackaging);
+            case TARGET -> target(text);
             case NOTES -> recipe -> recipe.withNotes(text);
         };
     }
@@ -60,11 +82,41 @@ final class FieldText {
     }
 
     private static UnaryOperator<Recipe> portion(String text) {
-        Optional<Quantity> portion = text.isEmpty() ? Optional.empty() : Optional.of(QuantityText.parse(text));
-        if (portion.filter(Quantity::isZero).isPresent()) {
-            throw new MeasureException("A portion must be more than zero.");
-        }
+        Optional<Quantity> portion = quantity(text, "A portion must be more than zero.");
         return recipe -> recipe.withPortion(portion);
+    }
+
+    private static UnaryOperator<Recipe> absorbs(String text) {
+        Optional<Quantity> water = quantity(text, "Write how much water it takes up, or leave it empty.");
+        return recipe -> recipe.withMaking(recipe.making().withAbsorbs(water));
+    }
+
+    private static Optional<Quantity> quantity(String text, String sentence) {
+        Optional<Quantity> quantity = text.isEmpty() ? Optional.empty() : Optional.of(QuantityText.parse(text));
+        if (quantity.filter(each -> each.signum() <= 0).isPresent()) {
+            throw new MeasureException(sentence);
+        }
+        return quantity;
+    }
+
+    private static UnaryOperator<Recipe> reducesTo(String text) {
+        Optional<Ratio> share = text.isEmpty() ? Optional.empty() : Optional.of(share(text));
+        return recipe -> recipe.withMaking(recipe.making().withReducesTo(share));
+    }
+
+    private static Ratio share(String text) {
+        String sentence = "Write what is left of it, such as 1/4, 0.25 or 25 %.";
+        try {
+            Ratio share = text.endsWith("%")
+                    ? Ratio.parse(text.substring(0, text.length() - 1).strip()).dividedBy(Ratio.of(100))
+                    : Ratio.parse(text);
+            if (share.signum() > 0 && share.compareTo(Ratio.ONE) <= 0) {
+                return share;
+            }
+        } catch (IllegalArgumentException unclear) {
+            throw new MeasureException(sentence);
+        }
+        throw new MeasureException(sentence);
     }
 
     private static String days(Period period) {
@@ -82,7 +134,7 @@ final class FieldText {
     }
 
     private static UnaryOperator<Recipe> tested(String text) {
-        int times = text.isEmpty() ? 0 : whole(text, "Write how often it was tested, such as 3.");
+        int times = text.isEmpty() ? 0 : whole(text, "Write how often it was made with the same result, such as 3.");
         return recipe -> recipe.withStanding(recipe.standing().withTested(times));
     }
 
@@ -101,17 +153,21 @@ final class FieldText {
         return recipe -> recipe.withMenu(Optional.of(menu(recipe).withPrice(price)));
     }
 
-    private static UnaryOperator<Recipe> tax(String text) {
-        BigDecimal percent = text.isEmpty() ? BigDecimal.ZERO : decimal(text, "Write a percentage such as 13.5.");
-        return recipe -> recipe.menu()
-                .map(menu -> recipe.withMenu(Optional.of(menu.withTaxPercent(percent))))
-                .orElse(recipe);
+    private static UnaryOperator<Recipe> menu(
+            String text, String sentence, BiFunction<MenuPrice, BigDecimal, MenuPrice> change) {
+        BigDecimal number = text.isEmpty() ? BigDecimal.ZERO : decimal(text, sentence);
+        return recipe -> priced(recipe, menu -> change.apply(menu, number));
     }
 
-    private static UnaryOperator<Recipe> qFactor(String text) {
-        BigDecimal percent = text.isEmpty() ? BigDecimal.ZERO : decimal(text, "Write a percentage such as 2.");
-        return recipe -> recipe.menu()
-                .map(menu -> recipe.withMenu(Optional.of(menu.withQFactorPercent(percent))))
+    private static UnaryOperator<Recipe> target(String text) {
+        Optional<BigDecimal> percent = text.isEmpty() ? Optional.empty() : Optional.of(decimal(text, PERCENT));
+        return recipe -> priced(recipe, menu -> menu.withTarget(percent));
+    }
+
+    /** What belongs to a menu price needs one first. */
+    private static Recipe priced(Recipe recipe, UnaryOperator<MenuPrice> change) {
+        return recipe.menu()
+                .map(menu -> recipe.withMenu(Optional.of(change.apply(menu))))
                 .orElse(recipe);
     }
 
@@ -119,8 +175,8 @@ final class FieldText {
         return recipe.menu().orElse(new MenuPrice(BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO));
     }
 
-    private static String percent(BigDecimal percent) {
-        return percent.signum() == 0 ? "" : percent.toPlainString();
+    private static String unlessZero(BigDecimal number) {
+        return number.signum() == 0 ? "" : number.toPlainString();
     }
 
     static BigDecimal decimal(String text, String sentence) {

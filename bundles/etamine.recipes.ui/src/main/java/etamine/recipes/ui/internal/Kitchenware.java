@@ -2,11 +2,17 @@ package etamine.recipes.ui.internal;
 
 import etamine.kitchen.cost.Costs;
 import etamine.kitchen.house.Kitchen;
+import etamine.kitchen.item.ItemStarter;
 import etamine.kitchen.item.Items;
 import etamine.kitchen.recipe.Recipes;
+import etamine.recipes.Balances;
 import etamine.recipes.RecipeBook;
+import etamine.recipes.RecipeSearch;
+import etamine.recipes.Revisions;
 import etamine.recipes.Scaling;
+import etamine.recipes.Trials;
 import etamine.recipes.UseLines;
+import etamine.recipes.Vessels;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -15,17 +21,43 @@ import java.util.function.Supplier;
  *
  * @param recipes reads recipes
  * @param book writes them
- * @param scaling scales them
  * @param lines reads what is typed
- * @param items the items, while there is an ingredient list
- * @param costs the costs, while there is costing
- * @param kitchen the house, while it is known
+ * @param scales scales them
+ * @param trials keeps tries and tests
+ * @param revisions knows what they were
+ * @param search finds them
+ * @param others what other modules offer, while they are there
  */
 record Kitchenware(
         Recipes recipes,
         RecipeBook book,
-        Scaling scaling,
         UseLines lines,
-        Supplier<Optional<Items>> items,
-        Supplier<Optional<Costs>> costs,
-        Supplier<Optional<Kitchen>> kitchen) {}
+        Scales scales,
+        Optional<Trials> trials,
+        Optional<Revisions> revisions,
+        Optional<RecipeSearch> search,
+        Neighbours others) {
+
+    /**
+     * What weighs and measures.
+     *
+     * @param scaling scales recipes
+     * @param vessels reads moulds and pans
+     * @param balances weighs in against out
+     */
+    record Scales(Scaling scaling, Vessels vessels, Balances balances) {}
+
+    /**
+     * What other modules offer, while they are there.
+     *
+     * @param items the items
+     * @param starter adds items
+     * @param costs the costs
+     * @param kitchen the house
+     */
+    record Neighbours(
+            Supplier<Optional<Items>> items,
+            Supplier<Optional<ItemStarter>> starter,
+            Supplier<Optional<Costs>> costs,
+            Supplier<Optional<Kitchen>> kitchen) {}
+}

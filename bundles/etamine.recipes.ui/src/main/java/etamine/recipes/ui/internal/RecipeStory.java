@@ -2,7 +2,6 @@ package etamine.recipes.ui.internal;
 
 import etamine.base.Explanation;
 import etamine.base.Subject;
-import etamine.kitchen.cost.Costs;
 import etamine.kitchen.cost.RecipeCost;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.item.Preparation;
@@ -32,7 +31,7 @@ final class RecipeStory {
 
     Explanation recipe(Recipe recipe) {
         List<Explanation> parts = new ArrayList<>();
-        ware.costs().get().flatMap(costs -> costs.recipe(recipe.id())).ifPresent(cost -> parts.add(cost(cost)));
+        model.cost(recipe.id()).ifPresent(cost -> parts.add(cost(cost)));
         recipe.makes().stream()
                 .findFirst()
                 .flatMap(make -> model.words().find(make.item()))
@@ -120,8 +119,7 @@ final class RecipeStory {
     }
 
     private Optional<Explanation> cost(Recipe recipe, int line) {
-        Optional<Costs> costs = ware.costs().get();
-        return costs.flatMap(known -> known.recipe(recipe.id()))
+        return model.cost(recipe.id())
                 .filter(known -> line < known.lines().size())
                 .map(known -> known.lines().get(line))
                 .map(known -> Explanation.leaf(

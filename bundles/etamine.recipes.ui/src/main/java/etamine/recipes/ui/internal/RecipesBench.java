@@ -42,11 +42,12 @@ final class RecipesBench implements Bench {
                 .onOpen(row -> work("write"))
                 .onDelete(rows -> remove());
         pages = new Pages(sash);
-        page("write", "Write", RecipePane::new);
-        page("scale", "Scale", ScalePane::new);
+        page("write", "Write", WritePage::new);
+        page("scale", "Scale", ScalePage::new);
         pages.onShow(id -> turned());
-        sash.setWeights(32, 68);
+        sash.setWeights(30, 70);
         refresh();
+        frame.work("Reckoning the costs", progress -> model.reckon(), costed -> selected());
     }
 
     private void page(String id, String name, BiFunction<Composite, Desk, RecipePage> make) {

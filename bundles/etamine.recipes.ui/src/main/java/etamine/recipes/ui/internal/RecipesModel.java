@@ -1,10 +1,13 @@
 package etamine.recipes.ui.internal;
 
 import etamine.base.Problem;
+import etamine.kitchen.cost.Costs;
 import etamine.kitchen.cost.RecipeCost;
+import etamine.kitchen.find.NameMatch;
 import etamine.kitchen.house.Kitchen;
+import etamine.kitchen.item.ItemStarter;
+import etamine.kitchen.recipe.Basis;
 import etamine.kitchen.recipe.Kind;
-import etamine.kitchen.recipe.Make;
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Use;
 import etamine.measures.Conversion;
@@ -12,11 +15,8 @@ import etamine.measures.MeasureException;
 import etamine.measures.MeasureStyle;
 import etamine.measures.Quantity;
 import etamine.measures.QuantityText;
-import etamine.measures.Ratio;
 import etamine.recipes.Change;
-import etamine.recipes.Scaled;
 import etamine.storage.BookException;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -26,15 +26,17 @@ import java.util.stream.Collectors;
 /** What the recipes bench shows and does, without widgets. Safe on any thread. */
 final class RecipesModel {
     private static final int TRIES = 3;
+    private static final int COMPLETIONS = 20;
 
     private final Kitchenware ware;
     private final ItemWords words;
     private final TableText tables;
+    private volatile boolean reckoned;
 
     RecipesModel(Kitchenware ware) {
         this.ware = ware;
-        this.words = new ItemWords(ware.items());
-        this.tables = new TableText(ware.lines(), words);
+        this.words = new ItemWords(ware.others().items());
+        this.tables = new TableText(words, this::recipeName, this::recipeId);
     }
 
     ItemWords words() {
@@ -46,11 +48,40 @@ final class RecipesModel {
     }
 
     boolean hasCosts() {
-        return ware.costs().get().isPresent();
+        return ware.others().costs().get().isPresent();
     }
 
-    List<String> complete(String line) {
-        return ware.lines().complete(line, 20);
+    /** Reckons the whole book once, which may take a while; before, no cost is shown. */
+    boolean reckon() {
+        ware.others().costs().get().ifPresent(Costs::recipes);
+        reckoned = true;
+        return hasCosts();
+    }
+
+    /** What a recipe costs, once the book has been reckoned. */
+    Optional<RecipeCost> cost(String id) {
+        return reckoned ? ware.others().costs().get().flatMap(costs -> costs.recipe(id)) : Optional.empty();
+    }
+
+    private String recipeName(String id) {
+        return find(id).map(Recipe::name).orElse(id);
+    }
+
+    private Optional<String> recipeId(String name) {
+        return ware.recipes().all().values().stream()
+                .filter(recipe ->
+                        recipe.name().equalsIgnoreCase(name) || recipe.id().equals(name))
+                .map(Recipe::id)
+                .findFirst();
+    }
+
+    List<String> completeDrink(String typed) {
+        NameMatch match = new NameMatch(typed);
+        return ware.recipes().all().values().stream()
+                .filter(recipe -> recipe.kind() == Kind.DRINK && match.fits(recipe.name()))
+                .map(Recipe::name)
+                .limit(COMPLETIONS)
+                .toList();
     }
 
     List<RecipeRow> rows() {
@@ -76,24 +107,49 @@ final class RecipesModel {
                 .isPresent();
     }
 
-    List<String> problems(Recipe recipe) {
-        return ware.book().problems(recipe).stream().map(Problem::text).toList();
+    /** Looks a recipe over. */
+    Checked check(Recipe recipe) {
+        return new Checked(
+                recipe.id(),
+                ware.book().placed(recipe),
+                ware.trials().map(trials -> trials.trust(recipe)),
+                new BalanceText(this).of(ware.scales().balances().of(recipe)));
     }
 
-    /** The lines used: as typed, as purchased, what each costs. */
-    List<List<String>> uses(Recipe recipe) {
-        Optional<RecipeCost> cost = ware.costs().get().flatMap(costs -> costs.recipe(recipe.id()));
-        List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < recipe.uses().size(); i++) {
-            Use use = recipe.uses().get(i);
-            int line = i;
-            String price = cost.filter(known -> line < known.lines().size())
-                    .flatMap(known -> known.lines().get(line).cost())
-                    .map(money -> money.rounded().toString())
-                    .orElse("");
-            rows.add(List.of(ware.lines().write(use), asPurchased(use), price));
+    /** Whether there is a list that ingredients can be added to. */
+    boolean canStart() {
+        return ware.others().starter().get().isPresent();
+    }
+
+    /** Adds a new ingredient or preparation; answers the item's id. */
+    String start(NewItem wanted) {
+        ItemStarter starter = ware.others()
+                .starter()
+                .get()
+                .orElseThrow(() -> new MeasureException("The ingredient list is gone; add it there later."));
+        if (wanted.missing().item().isEmpty()) {
+            return starter.start(wanted.item());
         }
-        return rows;
+        String item = wanted.missing().item().get();
+        starter.prepare(item, wanted.prepared());
+        return item;
+    }
+
+    /** The line as typed under the names that were given to what it misses. */
+    String renamed(String typed, NewItem filled) {
+        boolean item = filled.missing().item().isEmpty();
+        String name = item ? filled.name() : filled.preparation();
+        return typed.replace(filled.missing().name(), name.strip());
+    }
+
+    /** A line about something on no list, where there is no list of ingredients. */
+    Optional<Use> unlisted(Missing missing) {
+        return missing.quantity()
+                .map(quantity -> new Use(
+                        missing.item().orElseGet(() -> words.id(missing.name())),
+                        quantity,
+                        Optional.of(missing.preparation()).filter(as -> !as.isEmpty()),
+                        missing.preparation().isEmpty() ? Basis.AP : Basis.EP));
     }
 
     String asPurchased(Use use) {
@@ -135,42 +191,13 @@ final class RecipesModel {
         return ware.book().remove(id);
     }
 
-    /** The recipe for an amount, or for covers when only a number is typed. */
-    Scaled scale(String id, String typed) {
-        String text = typed.strip().replaceAll("(?i)\\s*covers?$", "");
-        try {
-            return text.matches("[0-9]{1,6}")
-                    ? ware.scaling().forCovers(id, Ratio.parse(text))
-                    : ware.scaling().to(id, QuantityText.parse(text));
-        } catch (MeasureException unclear) {
-            return new Scaled.Impossible(unclear.getMessage());
-        }
-    }
-
-    /** The lines of a scaled recipe: quantity, item, preparation, basis. */
-    List<ScaledLine> lines(Recipe scaled) {
-        List<ScaledLine> lines = new ArrayList<>();
-        for (Use use : scaled.uses()) {
-            lines.add(new ScaledLine(
-                    lines.size(),
-                    "uses",
-                    text(use.quantity()),
-                    shown(use.item()),
-                    use.as().orElse(""),
-                    use.basis().name()));
-        }
-        for (Make make : scaled.makes()) {
-            lines.add(new ScaledLine(lines.size(), "makes", text(make.quantity()), shown(make.item()), "", ""));
-        }
-        return lines;
-    }
-
     String shown(String item) {
         return words.find(item).map(known -> known.name()).orElse(item);
     }
 
     String text(Quantity quantity) {
-        MeasureStyle style = ware.kitchen()
+        MeasureStyle style = ware.others()
+                .kitchen()
                 .get()
                 .map(Kitchen::house)
                 .map(house -> house.measures())

@@ -2,11 +2,17 @@ package etamine.recipes.ui.internal;
 
 import etamine.kitchen.cost.Costs;
 import etamine.kitchen.house.Kitchen;
+import etamine.kitchen.item.ItemStarter;
 import etamine.kitchen.item.Items;
 import etamine.kitchen.recipe.Recipes;
+import etamine.recipes.Balances;
 import etamine.recipes.RecipeBook;
+import etamine.recipes.RecipeSearch;
+import etamine.recipes.Revisions;
 import etamine.recipes.Scaling;
+import etamine.recipes.Trials;
 import etamine.recipes.UseLines;
+import etamine.recipes.Vessels;
 import etamine.shell.Bench;
 import etamine.shell.Frame;
 import etamine.shell.Station;
@@ -28,14 +34,20 @@ public final class RecipesStation implements Station {
 
     private final Recipes recipes;
     private final RecipeBook book;
-    private final Scaling scaling;
     private final UseLines lines;
+    private final Kitchenware.Scales scales;
 
     @Reference(
             cardinality = ReferenceCardinality.OPTIONAL,
             policy = ReferencePolicy.DYNAMIC,
             policyOption = ReferencePolicyOption.GREEDY)
     private volatile @Nullable Items items;
+
+    @Reference(
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    private volatile @Nullable ItemStarter starter;
 
     @Reference(
             cardinality = ReferenceCardinality.OPTIONAL,
@@ -49,17 +61,37 @@ public final class RecipesStation implements Station {
             policyOption = ReferencePolicyOption.GREEDY)
     private volatile @Nullable Kitchen kitchen;
 
+    @Reference(
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    private volatile @Nullable Trials trials;
+
+    @Reference(
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    private volatile @Nullable Revisions revisions;
+
+    @Reference(
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    private volatile @Nullable RecipeSearch search;
+
     /** The station of the open book. */
     @Activate
     public RecipesStation(
             @Reference Recipes recipes,
             @Reference RecipeBook book,
+            @Reference UseLines lines,
             @Reference Scaling scaling,
-            @Reference UseLines lines) {
+            @Reference Vessels vessels,
+            @Reference Balances balances) {
         this.recipes = recipes;
         this.book = book;
-        this.scaling = scaling;
         this.lines = lines;
+        this.scales = new Kitchenware.Scales(scaling, vessels, balances);
     }
 
     @Override
@@ -89,15 +121,21 @@ public final class RecipesStation implements Station {
 
     @Override
     public Bench open(Composite parent, Frame frame) {
-        return new RecipesBench(
-                parent,
-                frame,
-                new Kitchenware(
-                        recipes,
-                        book,
-                        scaling,
-                        lines,
+        return new RecipesBench(parent, frame, ware());
+    }
+
+    private Kitchenware ware() {
+        return new Kitchenware(
+                recipes,
+                book,
+                lines,
+                scales,
+                Optional.ofNullable(trials),
+                Optional.ofNullable(revisions),
+                Optional.ofNullable(search),
+                new Kitchenware.Neighbours(
                         () -> Optional.ofNullable(items),
+                        () -> Optional.ofNullable(starter),
                         () -> Optional.ofNullable(costs),
                         () -> Optional.ofNullable(kitchen)));
     }

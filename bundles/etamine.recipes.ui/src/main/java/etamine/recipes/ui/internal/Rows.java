@@ -26,4 +26,13 @@ final class Rows {
         }
         return changed;
     }
+
+    /** The list with the element at a place moved up or down by one, where there is one to change places with. */
+    static <T> List<T> moved(List<T> list, int row, int by) {
+        List<T> changed = new ArrayList<>(list);
+        if (row >= 0 && row < changed.size() && row + by >= 0 && row + by < changed.size()) {
+            changed.add(row + by, changed.remove(row));
+        }
+        return changed;
+    }
 }

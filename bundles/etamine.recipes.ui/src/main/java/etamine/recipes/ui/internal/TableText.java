@@ -1,6 +1,7 @@
 package etamine.recipes.ui.internal;
 
 import etamine.kitchen.recipe.Make;
+import etamine.kitchen.recipe.PairedDrink;
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Step;
 import etamine.measures.MeasureException;
@@ -8,11 +9,12 @@ import etamine.measures.Quantity;
 import etamine.measures.QuantityText;
 import etamine.measures.Ratio;
 import etamine.measures.UnitPrice;
-import etamine.recipes.UseLines;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -20,24 +22,14 @@ import java.util.regex.Pattern;
 final class TableText {
     private static final Pattern PRICE = Pattern.compile("([0-9]+(?:[.,][0-9]+)?)\\s*(?:/|per)\\s*(.+)");
 
-    private final UseLines lines;
     private final ItemWords words;
+    private final UnaryOperator<String> recipeNames;
+    private final Function<String, Optional<String>> recipeIds;
 
-    TableText(UseLines lines, ItemWords words) {
-        this.lines = lines;
+    TableText(ItemWords words, UnaryOperator<String> recipeNames, Function<String, Optional<String>> recipeIds) {
         this.words = words;
-    }
-
-    /** Reads one line used. */
-    Attempt use(int row, List<String> cells) {
-        if (isEmpty(cells)) {
-            return new Attempt.Edit(recipe -> recipe.withUses(Rows.without(recipe.uses(), row)));
-        }
-        UseLines.Reading reading = lines.read(cells.get(0));
-        if (reading instanceof UseLines.Reading.Clear clear) {
-            return new Attempt.Edit(recipe -> recipe.withUses(Rows.with(recipe.uses(), row, clear.use())));
-        }
-        return new Attempt.Bad(((UseLines.Reading.Unclear) reading).text());
+        this.recipeNames = recipeNames;
+        this.recipeIds = recipeIds;
     }
 
     List<List<String>> makes(Recipe recipe) {
@@ -45,11 +37,12 @@ final class TableText {
                 .map(make -> List.of(
                         words.name(make.item()),
                         QuantityText.formatExact(make.quantity()),
-                        make.credit().map(TableText::price).orElse("")))
+                        make.credit().map(TableText::price).orElse(""),
+                        make.marketValue().map(TableText::price).orElse("")))
                 .toList();
     }
 
-    /** Reads one thing made: item, quantity, credit. */
+    /** Reads one thing made: item, quantity, credit, market value. */
     Attempt make(int row, List<String> cells) {
         if (isEmpty(cells)) {
             return new Attempt.Edit(recipe -> recipe.withMakes(Rows.without(recipe.makes(), row)));
@@ -62,38 +55,27 @@ final class TableText {
             if (quantity.isZero()) {
                 return new Attempt.Bad("Write how much it makes, such as 380 g.");
             }
-            Optional<UnitPrice> credit = credit(cells.get(2));
             String item = words.id(cells.get(0));
-            Make typed = new Make(item, quantity, credit);
-            return new Attempt.Edit(
-                    recipe -> recipe.withMakes(Rows.with(recipe.makes(), row, keepingValue(recipe, row, typed))));
+            Make typed = new Make(item, quantity, unitPrice(cells.get(2)), unitPrice(cells.get(3)));
+            return new Attempt.Edit(recipe -> recipe.withMakes(Rows.with(recipe.makes(), row, typed)));
         } catch (MeasureException unclear) {
             return new Attempt.Bad(unclear.getMessage());
         }
     }
 
-    private static Make keepingValue(Recipe recipe, int row, Make typed) {
-        return row < recipe.makes().size()
-                ? new Make(
-                        typed.item(),
-                        typed.quantity(),
-                        typed.credit(),
-                        recipe.makes().get(row).marketValue())
-                : typed;
-    }
-
-    private static Optional<UnitPrice> credit(String text) {
+    /** A value such as {@code 1.00 / kg}; nothing for nothing. */
+    static Optional<UnitPrice> unitPrice(String text) {
         if (text.isEmpty()) {
             return Optional.empty();
         }
         Matcher parts = PRICE.matcher(text);
         if (!parts.matches()) {
-            throw new MeasureException("Write a credit such as 1.00 / kg, or leave it empty.");
+            throw new MeasureException("Write a value such as 1.00 / kg, or leave it empty.");
         }
         String per = parts.group(2);
         Quantity quantity = QuantityText.parse(Character.isDigit(per.charAt(0)) ? per : "1 " + per);
         return Optional.of(
-                new UnitPrice(FieldText.decimal(parts.group(1), "Write a credit such as 1.00 / kg."), quantity));
+                new UnitPrice(FieldText.decimal(parts.group(1), "Write a value such as 1.00 / kg."), quantity));
     }
 
     private static String price(UnitPrice price) {
@@ -106,15 +88,14 @@ final class TableText {
         return recipe.steps().stream()
                 .map(step -> List.of(
                         step.text(),
-                        minutes(step.hands()),
-                        minutes(step.unattended()),
+                        TimeText.of(step.hands()),
+                        TimeText.of(step.unattended()),
                         step.equipment(),
-                        after(recipe, step)))
+                        step.temperature(),
+                        TimeText.of(step.holds()),
+                        after(recipe, step),
+                        step.station()))
                 .toList();
-    }
-
-    private static String minutes(Duration time) {
-        return time.isZero() ? "" : Long.toString(time.toMinutes());
     }
 
     private static String after(Recipe recipe, Step step) {
@@ -126,46 +107,42 @@ final class TableText {
                         .toList());
     }
 
-    /** Reads one step: text, minutes of hands, minutes by itself, equipment, numbers of the steps before. */
+    /** Reads one step: text, hands, waiting, equipment, temperature, how long it holds, steps before, station. */
     static Attempt step(int row, List<String> cells) {
         if (isEmpty(cells)) {
             return new Attempt.Edit(recipe -> recipe.withSteps(Rows.without(recipe.steps(), row)));
         }
         try {
-            Duration hands = time(cells.get(1));
-            Duration unattended = time(cells.get(2));
-            return new Attempt.Edit(recipe ->
-                    recipe.withSteps(Rows.with(recipe.steps(), row, step(recipe, row, cells, hands, unattended))));
+            List.of(1, 2, 5).forEach(time -> TimeText.read(cells.get(time)));
+            return new Attempt.Edit(
+                    recipe -> recipe.withSteps(Rows.with(recipe.steps(), row, step(recipe, row, cells))));
         } catch (MeasureException unclear) {
             return new Attempt.Bad(unclear.getMessage());
         }
     }
 
-    private static Step step(Recipe recipe, int row, List<String> cells, Duration hands, Duration unattended) {
-        Optional<Step> old =
-                row < recipe.steps().size() ? Optional.of(recipe.steps().get(row)) : Optional.empty();
-        Duration keptHands = old.map(Step::hands)
-                .filter(was -> minutes(was).equals(minutes(hands)))
-                .orElse(hands);
-        Duration keptRest = old.map(Step::unattended)
-                .filter(was -> minutes(was).equals(minutes(unattended)))
-                .orElse(unattended);
-        List<String> after = Arrays.stream(cells.get(4).split(","))
+    private static Step step(Recipe recipe, int row, List<String> cells) {
+        Step old = row < recipe.steps().size()
+                ? recipe.steps().get(row)
+                : new Step(freshId(recipe), "", Duration.ZERO, Duration.ZERO, "", List.of());
+        return new Step(
+                old.id(),
+                cells.get(0),
+                TimeText.keeping(old.hands(), cells.get(1)),
+                TimeText.keeping(old.unattended(), cells.get(2)),
+                cells.get(3),
+                stepIds(recipe, cells.get(6)),
+                cells.get(4),
+                TimeText.keeping(old.holds(), cells.get(5)),
+                cells.get(7));
+    }
+
+    private static List<String> stepIds(Recipe recipe, String numbers) {
+        return Arrays.stream(numbers.split(","))
                 .map(String::strip)
                 .filter(number -> !number.isEmpty())
                 .map(number -> stepId(recipe, number))
                 .toList();
-        String id = old.map(Step::id).orElseGet(() -> freshId(recipe));
-        return new Step(
-                id,
-                cells.get(0),
-                keptHands,
-                keptRest,
-                cells.get(3),
-                after,
-                old.map(Step::temperature).orElse(""),
-                old.map(Step::holds).orElse(Duration.ZERO),
-                old.map(Step::station).orElse(""));
     }
 
     private static String stepId(Recipe recipe, String number) {
@@ -184,15 +161,22 @@ final class TableText {
         return Integer.toString(number);
     }
 
-    private static Duration time(String text) {
-        if (text.isEmpty()) {
-            return Duration.ZERO;
+    List<List<String>> drinks(Recipe recipe) {
+        return recipe.drinks().stream()
+                .map(drink -> List.of(recipeNames.apply(drink.recipe()), drink.level()))
+                .toList();
+    }
+
+    /** Reads one drink: the name or id of its recipe, its price level. */
+    Attempt drink(int row, List<String> cells) {
+        if (isEmpty(cells)) {
+            return new Attempt.Edit(recipe -> recipe.withDrinks(Rows.without(recipe.drinks(), row)));
         }
-        String plain = text.replaceAll("\\s*min(utes)?\\s*$", "");
-        if (!plain.matches("[0-9]{1,5}")) {
-            throw new MeasureException("Write minutes, such as 25.");
-        }
-        return Duration.ofMinutes(Long.parseLong(plain));
+        return recipeIds
+                .apply(cells.get(0))
+                .<Attempt>map(id -> new Attempt.Edit(recipe ->
+                        recipe.withDrinks(Rows.with(recipe.drinks(), row, new PairedDrink(id, cells.get(1))))))
+                .orElseGet(() -> new Attempt.Bad("No recipe is called that; write the drink as a recipe first."));
     }
 
     private static boolean isEmpty(List<String> cells) {

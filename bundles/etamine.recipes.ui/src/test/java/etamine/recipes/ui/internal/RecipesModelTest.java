@@ -7,9 +7,10 @@ import etamine.base.Explanation;
 import etamine.base.Problem;
 import etamine.kitchen.recipe.Kind;
 import etamine.kitchen.recipe.Recipe;
-import etamine.measures.Ratio;
+import etamine.kitchen.recipe.Use;
 import etamine.recipes.Change;
-import etamine.recipes.Scaled;
+import etamine.recipes.UseLines;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -42,6 +43,10 @@ class RecipesModelTest {
             TESTED     | 4                 | 4
             MENU_PRICE | 24,00             | 24.00
             NOTES      | Pass twice.       | Pass twice.
+            STATION    | sauce             | sauce
+            ABSORBS    | 400g              | 400 g
+            REDUCES_TO | 25 %              | 0.25
+            REDUCES_TO | 1/3               | 1/3
             """)
     void savesEachFieldAndShowsItAgain(Field field, String typed, String shown) {
         save(FieldText.read(field, typed));
@@ -58,6 +63,9 @@ class RecipesModelTest {
             TESTED     | often | how often
             MENU_PRICE | dear  | such as 24.00
             TAX        | -3    | percentage
+            Q_AMOUNT   | some  | such as 0.80
+            ABSORBS    | 0 g   | how much water
+            REDUCES_TO | 5     | 25 %
             """)
     void saysWhatToDoAboutWhatItCannotRead(Field field, String typed, String part) {
         assertThat(FieldText.read(field, typed))
@@ -66,72 +74,107 @@ class RecipesModelTest {
     }
 
     @Test
-    void keepsTaxAndQFactorWithTheMenuPrice() {
+    void keepsWhatBelongsToTheMenuPriceWithIt() {
         save(FieldText.read(Field.MENU_PRICE, "24"));
         save(FieldText.read(Field.TAX, "13.5 %"));
-        save(FieldText.read(Field.Q_FACTOR, "2"));
+        save(FieldText.read(Field.Q_PERCENT, "2"));
+        save(FieldText.read(Field.Q_AMOUNT, "0,80"));
+        save(FieldText.read(Field.PACKAGING, "0.15"));
+        save(FieldText.read(Field.TARGET, "28"));
         save(FieldText.read(Field.MENU_PRICE, "26.00"));
 
         assertThat(FieldText.of(now(), Field.TAX)).isEqualTo("13.5");
-        assertThat(FieldText.of(now(), Field.Q_FACTOR)).isEqualTo("2");
+        assertThat(FieldText.of(now(), Field.Q_PERCENT)).isEqualTo("2");
+        assertThat(FieldText.of(now(), Field.Q_AMOUNT)).isEqualTo("0.80");
+        assertThat(FieldText.of(now(), Field.PACKAGING)).isEqualTo("0.15");
+        assertThat(FieldText.of(now(), Field.TARGET)).isEqualTo("28");
         save(FieldText.read(Field.MENU_PRICE, ""));
         assertThat(now().menu()).isEmpty();
     }
 
-    @Test
-    void readsLinesAndShowsThemAsPurchased() {
-        save(stove.model.tables().use(0, List.of("2 cup celeriac, peeled, large dice")));
-        save(stove.model.tables().use(1, List.of("100 g cream")));
-
-        // 2 x 156 g EP / 0.74 = 421.6 g as purchased
-        assertThat(stove.model.uses(now()))
-                .containsExactly(
-                        List.of("2 cup Celeriac, peeled, large dice", "422 g", ""),
-                        List.of("100 g Cream", "100 g", ""));
-
-        save(stove.model.tables().use(0, List.of("")));
-        assertThat(now().uses()).hasSize(1);
-        assertThat(stove.model.tables().use(1, List.of("2 cup celeriak"))).isInstanceOf(Attempt.Bad.class);
+    private void use(String... lines) {
+        List<Use> uses = new ArrayList<>();
+        for (String line : lines) {
+            assertThat(stove.lines.read(line))
+                    .isInstanceOfSatisfying(UseLines.Reading.Clear.class, clear -> uses.add(clear.use()));
+        }
+        save(new Attempt.Edit(recipe -> recipe.withUses(uses)));
     }
 
     @Test
-    void showsAQuestionMarkForWhatCannotBeConverted() {
-        save(stove.model.tables().use(0, List.of("1 l cream")));
+    void showsLinesAsPurchased() {
+        use("2 cup celeriac, peeled, large dice");
 
-        assertThat(stove.model.uses(now()).get(0).get(1)).isEqualTo("?");
-        assertThat(stove.model.problems(now())).singleElement().asString().contains("Add what");
+        // 2 x 156 g EP / 0.74 = 421.6 g as purchased
+        assertThat(stove.model.asPurchased(now().uses().get(0))).isEqualTo("422 g");
+    }
+
+    @Test
+    void saysWhereAProblemIsAndLinksToIt() {
+        use("1 l cream");
+
+        Checked checked = stove.model.check(now());
+
+        assertThat(stove.model.asPurchased(now().uses().get(0))).isEqualTo("?");
+        assertThat(checked.pointers()).contains("/uses/0/quantity");
+        assertThat(checked.links()).contains("<a href=\"0\">Line 1</a>");
         assertThat(stove.model.isDoubtful("celeriac-puree")).isTrue();
         assertThat(stove.model.isDoubtful("nothing")).isFalse();
     }
 
     @Test
+    void weighsInAgainstOutInASentence() {
+        use("100 g cream", "2 cup celeriac, peeled, large dice");
+        save(stove.model.tables().make(0, List.of("Celeriac purée", "380 g", "", "")));
+
+        // bought 100 + 421.6, trimmed 109.6, in 412, out 380, so 32 g of 412 g or 7.8 % are lost
+        assertThat(stove.model.check(now()).balance())
+                .contains("Bought 522 g", "trimmed away 110 g", "32 g (7.8 %)", "comes out 380 g");
+    }
+
+    @Test
     void editsWhatItMakes() {
-        save(stove.model.tables().make(0, List.of("Celeriac purée", "380 g", "")));
-        save(stove.model.tables().make(1, List.of("Celeriac peel", "90 g", "1.00 / kg")));
+        save(stove.model.tables().make(0, List.of("Celeriac purée", "380 g", "", "")));
+        save(stove.model.tables().make(1, List.of("Celeriac peel", "90 g", "1.00 / kg", "2.50 / kg")));
 
         assertThat(stove.model.tables().makes(now()))
-                .containsExactly(List.of("Celeriac purée", "380 g", ""), List.of("Celeriac peel", "90 g", "1.00 / kg"));
+                .containsExactly(
+                        List.of("Celeriac purée", "380 g", "", ""),
+                        List.of("Celeriac peel", "90 g", "1.00 / kg", "2.50 / kg"));
         assertThat(now().makes()).extracting(make -> make.item()).containsExactly("celeriac-puree", "celeriac-peel");
-        assertThat(stove.model.tables().make(2, List.of("Skin", "", ""))).isInstanceOf(Attempt.Bad.class);
-        assertThat(stove.model.tables().make(2, List.of("Skin", "1 g", "cheap")))
+        assertThat(stove.model.tables().make(2, List.of("Skin", "", "", ""))).isInstanceOf(Attempt.Bad.class);
+        assertThat(stove.model.tables().make(2, List.of("Skin", "1 g", "cheap", "")))
                 .isInstanceOf(Attempt.Bad.class);
-        assertThat(stove.model.tables().make(2, List.of("", "1 g", ""))).isInstanceOf(Attempt.Bad.class);
+        assertThat(stove.model.tables().make(2, List.of("", "1 g", "", ""))).isInstanceOf(Attempt.Bad.class);
     }
 
     @Test
     void editsStepsAndNamesEarlierOnesByNumber() {
-        save(TableText.step(0, List.of("Peel.", "10", "", "", "")));
-        save(TableText.step(1, List.of("Simmer.", "5 min", "25", "hob ring", "1")));
+        save(TableText.step(0, List.of("Peel.", "10", "", "", "", "", "", "")));
+        save(TableText.step(1, List.of("Simmer.", "5 min", "1 h 30", "hob ring", "85 °C", "2 d", "1", "sauce")));
 
         assertThat(TableText.steps(now()))
-                .containsExactly(List.of("Peel.", "10", "", "", ""), List.of("Simmer.", "5", "25", "hob ring", "1"));
+                .containsExactly(
+                        List.of("Peel.", "10", "", "", "", "", "", ""),
+                        List.of("Simmer.", "5", "90", "hob ring", "85 °C", "2 d", "1", "sauce"));
         assertThat(now().steps().get(1).after()).containsExactly("1");
-        assertThat(TableText.step(2, List.of("Wait.", "long", "", "", ""))).isInstanceOf(Attempt.Bad.class);
+        assertThat(TableText.step(2, List.of("Wait.", "long", "", "", "", "", "", "")))
+                .isInstanceOf(Attempt.Bad.class);
+    }
+
+    @Test
+    void pairsADrinkByItsName() {
+        stove.model.add("Perry, glass", Kind.DRINK);
+        save(stove.model.tables().drink(0, List.of("perry, glass", "house")));
+
+        assertThat(stove.model.tables().drinks(now())).containsExactly(List.of("Perry, glass", "house"));
+        assertThat(stove.model.completeDrink("per")).containsExactly("Perry, glass");
+        assertThat(stove.model.tables().drink(1, List.of("water", ""))).isInstanceOf(Attempt.Bad.class);
     }
 
     @Test
     void refusesToRemoveTheLastThingMade() {
-        Attempt emptied = stove.model.tables().make(0, List.of("", "", ""));
+        Attempt emptied = stove.model.tables().make(0, List.of("", "", "", ""));
 
         assertThat(stove.model.save("celeriac-puree", ((Attempt.Edit) emptied).edit()))
                 .isInstanceOfSatisfying(
@@ -144,29 +187,12 @@ class RecipesModelTest {
 
     @Test
     void makesEachEditOneUndoableStep() {
-        save(stove.model.tables().use(0, List.of("100 g cream")));
+        use("100 g cream");
         assertThat(stove.book.history().undoable()).contains("Change lines of Celeriac purée");
 
         stove.book.history().undo();
 
         assertThat(now().uses()).isEmpty();
-    }
-
-    @Test
-    void scalesToAnAmountOrToCovers() {
-        save(stove.model.tables().use(0, List.of("100 g cream")));
-        save(FieldText.read(Field.PORTION, "50 g"));
-
-        assertThat(stove.model.scale("celeriac-puree", "2,5 kg")).isInstanceOfSatisfying(Scaled.Batch.class, batch -> {
-            assertThat(batch.factor()).isEqualTo(Ratio.parse("2.5"));
-            assertThat(stove.model.lines(batch.recipe()))
-                    .extracting(ScaledLine::part, ScaledLine::quantity, ScaledLine::item)
-                    .containsExactly(tuple("uses", "250 g", "Cream"), tuple("makes", "2.5 kg", "Celeriac purée"));
-        });
-        assertThat(stove.model.scale("celeriac-puree", "40 covers"))
-                .isEqualTo(stove.model.scale("celeriac-puree", "2 kg"));
-        assertThat(stove.model.scale("celeriac-puree", "40")).isEqualTo(stove.model.scale("celeriac-puree", "2 kg"));
-        assertThat(stove.model.scale("celeriac-puree", "a lot")).isInstanceOf(Scaled.Impossible.class);
     }
 
     @Test
@@ -183,10 +209,10 @@ class RecipesModelTest {
 
     @Test
     void explainsTheRecipeWithAllergensAndUse() {
-        save(stove.model.tables().use(0, List.of("2 cup celeriac, peeled, large dice")));
-        save(stove.model.tables().use(1, List.of("100 g cream")));
+        use("2 cup celeriac, peeled, large dice", "100 g cream");
         stove.model.add("Plate", Kind.PLATE);
-        stove.model.save("plate", ((Attempt.Edit) stove.model.tables().use(0, List.of("70 g celeriac-puree"))).edit());
+        Use puree = ((UseLines.Reading.Clear) stove.lines.read("70 g celeriac-puree")).use();
+        stove.model.save("plate", plate -> plate.withUses(List.of(puree)));
 
         Explanation story = stove.story.recipe(now());
 
@@ -198,7 +224,7 @@ class RecipesModelTest {
 
     @Test
     void explainsALineFromYieldAndMeasure() {
-        save(stove.model.tables().use(0, List.of("2 cup celeriac, peeled, large dice")));
+        use("2 cup celeriac, peeled, large dice");
 
         Explanation story = stove.story.line(now(), 0);
 

@@ -2,20 +2,26 @@ package etamine.recipes.ui.internal;
 
 import etamine.kitchen.item.Allergens;
 import etamine.kitchen.item.Item;
+import etamine.kitchen.item.ItemStarter;
 import etamine.kitchen.item.Items;
 import etamine.kitchen.item.Preparation;
 import etamine.measures.Equivalence;
 import etamine.measures.Quantity;
 import etamine.measures.Ratio;
 import etamine.measures.Unit;
+import etamine.recipes.UseLines;
 import etamine.recipes.internal.ExactScaling;
 import etamine.recipes.internal.GraphRecipes;
 import etamine.recipes.internal.MadeItems;
 import etamine.recipes.internal.RecipeShelf;
 import etamine.recipes.internal.ShelvedRecipes;
 import etamine.recipes.internal.TypedLines;
+import etamine.recipes.internal.VesselSizes;
+import etamine.recipes.internal.WeighedBalances;
 import etamine.testing.VolatileBook;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -28,14 +34,20 @@ final class Stove {
     private final MadeItems made = new MadeItems(shelf, () -> Optional.of(this.items()));
     final GraphRecipes recipes = new GraphRecipes(shelf, () -> Optional.of(items()), made);
     final ShelvedRecipes writing = new ShelvedRecipes(shelf, () -> Optional.of(items()), made);
-    private final Kitchenware ware = new Kitchenware(
+    final UseLines lines = new TypedLines(() -> Optional.of(items()), made);
+    final Kitchenware ware = new Kitchenware(
             recipes,
             writing,
-            new ExactScaling(shelf, () -> Optional.of(items()), made),
-            new TypedLines(() -> Optional.of(items()), made),
-            () -> Optional.of(items()),
-            Optional::empty,
-            Optional::empty);
+            lines,
+            new Kitchenware.Scales(
+                    new ExactScaling(shelf, () -> Optional.of(items()), made),
+                    new VesselSizes(),
+                    new WeighedBalances(shelf, () -> Optional.of(items()), made)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            new Kitchenware.Neighbours(
+                    () -> Optional.of(items()), () -> Optional.of(this.starter), Optional::empty, Optional::empty));
     final RecipesModel model = new RecipesModel(ware);
     final RecipeStory story = new RecipeStory(ware, model);
     private final Map<String, Item> listed = new TreeMap<>(Map.of(
@@ -50,6 +62,28 @@ final class Stove {
                             List.of(new Equivalence(Quantity.parse("1 cup"), Quantity.parse("156 g"))))),
             "cream",
             item("cream", "Cream", Allergens.unknown())));
+
+    final ItemStarter starter = new ItemStarter() {
+        @Override
+        public String start(Item wanted) {
+            String id = wanted.name().toLowerCase(Locale.ROOT).replace(' ', '-');
+            listed.put(
+                    id,
+                    item(
+                            id,
+                            wanted.name(),
+                            wanted.allergens(),
+                            wanted.preparations().toArray(Preparation[]::new)));
+            return id;
+        }
+
+        @Override
+        public void prepare(String id, Preparation preparation) {
+            List<Preparation> all = new ArrayList<>(listed.get(id).preparations());
+            all.add(preparation);
+            listed.put(id, listed.get(id).withPreparations(all));
+        }
+    };
 
     private static Item item(String id, String name, Allergens allergens, Preparation... preparations) {
         return new Item(
@@ -75,7 +109,7 @@ final class Stove {
 
             @Override
             public Map<String, Item> listed() {
-                return listed;
+                return Map.copyOf(listed);
             }
 
             @Override

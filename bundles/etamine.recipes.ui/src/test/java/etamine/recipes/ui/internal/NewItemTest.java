@@ -1,0 +1,56 @@
+package etamine.recipes.ui.internal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import etamine.kitchen.item.Item;
+import etamine.measures.Equivalence;
+import etamine.measures.Quantity;
+import etamine.measures.Ratio;
+import etamine.measures.Unit;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class NewItemTest {
+    private static final Missing SAMPHIRE =
+            new Missing(Optional.empty(), "samphire", "picked", Optional.of(Quantity.parse("2 cup")));
+
+    private static NewItem filled(String yield, String weighs) {
+        return new NewItem(SAMPHIRE, "Samphire", "kg", "9,50 / kg", "picked", yield, weighs);
+    }
+
+    @Test
+    void startsFromWhatTheLineSays() {
+        NewItem start = NewItem.of(SAMPHIRE);
+
+        assertThat(start.name()).isEqualTo("samphire");
+        assertThat(start.preparation()).isEqualTo("picked");
+        assertThat(start.countIn()).isEqualTo("l");
+        assertThat(SAMPHIRE.offer()).isEqualTo("Add “samphire” as a new ingredient");
+    }
+
+    @Test
+    void makesAnItemWithPriceYieldAndMeasureAndUnknownAllergens() {
+        Item item = filled("74", "60 g").item();
+
+        assertThat(item.countIn()).isEqualTo(Unit.KG);
+        assertThat(item.writtenPrice().orElseThrow().amount()).isEqualByComparingTo("9.50");
+        assertThat(item.preparations()).singleElement().satisfies(prepared -> {
+            assertThat(prepared.yield()).isEqualTo(Ratio.parse("0.74"));
+            assertThat(prepared.measures())
+                    .containsExactly(new Equivalence(Quantity.parse("1 cup"), Quantity.parse("60 g")));
+        });
+        assertThat(item.allergens().known()).isFalse();
+    }
+
+    @Test
+    void saysWhatIsMissing() {
+        assertThat(filled("74", "").problem()).isEmpty();
+        assertThat(filled("", "").problem().orElseThrow()).contains("how many percent");
+        assertThat(filled("120", "").problem().orElseThrow()).contains("how many percent");
+        assertThat(filled("74", "heavy").problem()).isPresent();
+        assertThat(new NewItem(SAMPHIRE, " ", "kg", "", "", "", "").problem().orElseThrow())
+                .contains("name");
+        assertThat(new NewItem(SAMPHIRE, "Samphire", "kg", "cheap", "", "", "").problem())
+                .isPresent();
+    }
+}
