@@ -33,6 +33,11 @@ final class EmptyNote extends Composite {
         button.addListener(SWT.Selection, event -> run.run());
     }
 
+    /** How many steps are offered. */
+    int offers() {
+        return getChildren().length - 1;
+    }
+
     /** Whether there is something to say. */
     boolean speaks() {
         return !sentence.getText().isEmpty();

@@ -102,9 +102,9 @@ public final class ListTable<T> extends Composite {
         return this;
     }
 
-    /** What to say when there are no rows, with a button for the first step. */
+    /** What to say when there are no rows, with a button for the first step; each call adds a button. */
     public ListTable<T> whenEmpty(String sentence, String step, Runnable run) {
-        empty.offer(step, table.getData("id") + ":first", run);
+        empty.offer(step, table.getData("id") + (empty.offers() == 0 ? ":first" : ":" + (empty.offers() + 1)), run);
         return whenEmpty(sentence);
     }
 

@@ -46,6 +46,11 @@ class BadInputTest {
     @CsvSource(delimiter = '|', textBlock = """
             "ingredients": [{"id": "a", "name": "A",}]                                             | /ingredients/0/name         | not JSON
             "ingredients": [{"id": "a", "name": "A", "price": {"amount": "-1", "per": "1 kg"}}]    | /ingredients/0/price/amount | less than zero
+            "ingredients": [{"id": "a", "name": "A", "price": {"amount": "1", "per": "1 slab"}}]   | /ingredients/0/price/per | slab
+            "ingredients": [{"id": "a", "name": "A", "preparations": [{"name": "x", "yield": "0"}]}] | /ingredients/0/preparations/0/yield | more than 0
+            "ingredients": [{"id": "a", "name": "A", "preparations": [{"name": "x", "yield": "-0.5"}]}] | /ingredients/0/preparations/0/yield | 0 or more
+            "ingredients": [{"id": "a", "name": "A", "preparations": [{"name": "x", "tests": [{"date": "2026-11-24", "in": "1 kg", "out": "1.1 kg"}]}]}] | /ingredients/0/preparations/0/tests/0/out | cooking test
+            "ingredients": [{"id": "a", "name": "A", "preparations": [{"name": "x", "tests": [{"date": "2026-11-24", "in": "1 kg", "out": "1 cup"}]}]}] | /ingredients/0/preparations/0/tests/0/out | 800 g
             "ingredients": [{"id": "a", "name": "A"}, {"id": "a", "name": "B"}]                    | /ingredients/1              | Duplicate id
             "ingredients": [{"id": "a", "name": "A", "mayContian": ["nuts"]}]                      | /ingredients/0/mayContian   | mayContain
             "recipes": [{"id": "r", "name": "R", "uses": [{"item": "salt", "quantity": "2 smidgen"}], "makes": [{"item": "r", "quantity": "1 kg"}]}] | /recipes/0/uses/0/quantity | smidgen

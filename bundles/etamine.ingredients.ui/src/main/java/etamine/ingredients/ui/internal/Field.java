@@ -8,8 +8,8 @@ enum Field {
     KEEPS("Keeps, days"),
     COUNT_IN("Counted in"),
     PRICE("Written price, without tax"),
-    CONTAINS("Contains, with commas between"),
-    MAY_CONTAIN("May contain, with commas between");
+    NOTE("Notes"),
+    SULPHITES("Sulphites ready to eat, mg/kg as total SO2");
 
     private final String label;
 

@@ -11,12 +11,7 @@ import etamine.measures.Unit;
 import etamine.measures.UnitPrice;
 import java.math.BigDecimal;
 import java.time.Period;
-import java.util.Arrays;
-import java.util.LinkedHashSet;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -36,8 +31,9 @@ final class FieldText {
             case KEEPS -> item.keeps().map(FieldText::days).orElse("");
             case COUNT_IN -> item.countIn().symbol();
             case PRICE -> item.writtenPrice().map(FieldText::price).orElse("");
-            case CONTAINS -> String.join(", ", new TreeSet<>(item.allergens().contains()));
-            case MAY_CONTAIN -> String.join(", ", new TreeSet<>(item.allergens().mayContain()));
+            case NOTE -> ingredient.note();
+            case SULPHITES ->
+                item.allergens().sulphites().map(BigDecimal::toPlainString).orElse("");
         };
     }
 
@@ -58,8 +54,8 @@ final class FieldText {
             case KEEPS -> keeps(text);
             case COUNT_IN -> countIn(text);
             case PRICE -> price(text);
-            case CONTAINS -> contains(words(text));
-            case MAY_CONTAIN -> mayContain(words(text));
+            case NOTE -> ingredient -> ingredient.withNote(text);
+            case SULPHITES -> sulphites(text);
         };
     }
 
@@ -116,28 +112,13 @@ final class FieldText {
         return ingredient -> ingredient.with(item -> item.withPrice(Optional.of(price)));
     }
 
-    private static Set<String> words(String text) {
-        Set<String> words = new LinkedHashSet<>();
-        Arrays.stream(text.split(","))
-                .map(word -> word.strip().toLowerCase(Locale.ROOT))
-                .filter(word -> !word.isEmpty())
-                .forEach(words::add);
-        return words;
-    }
-
-    private static UnaryOperator<Ingredient> contains(Set<String> words) {
-        return allergens(was -> new Allergens(words, was.mayContain(), was.known(), was.named(), was.sulphites()));
-    }
-
-    private static UnaryOperator<Ingredient> mayContain(Set<String> words) {
-        return allergens(was -> new Allergens(was.contains(), words, was.known(), was.named(), was.sulphites()));
-    }
-
-    static UnaryOperator<Ingredient> known(boolean known) {
-        return allergens(was -> new Allergens(was.contains(), was.mayContain(), known, was.named(), was.sulphites()));
-    }
-
-    private static UnaryOperator<Ingredient> allergens(UnaryOperator<Allergens> change) {
-        return ingredient -> ingredient.with(item -> item.withAllergens(change.apply(item.allergens())));
+    private static UnaryOperator<Ingredient> sulphites(String text) {
+        if (!text.isEmpty() && !text.matches("[0-9]{1,9}([.,][0-9]{1,6})?")) {
+            throw new MeasureException("Write a number of mg/kg, such as 12, or nothing when nobody has measured.");
+        }
+        Optional<BigDecimal> amount =
+                text.isEmpty() ? Optional.empty() : Optional.of(new BigDecimal(text.replace(',', '.')));
+        return AllergenText.change(
+                was -> new Allergens(was.contains(), was.mayContain(), was.known(), was.named(), amount));
     }
 }

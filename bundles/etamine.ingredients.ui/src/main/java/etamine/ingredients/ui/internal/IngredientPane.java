@@ -1,109 +1,133 @@
 package etamine.ingredients.ui.internal;
 
+import etamine.base.Subject;
 import etamine.ingredients.Ingredient;
-import etamine.kitchen.item.Allergens;
-import etamine.widgets.EditGrid;
-import etamine.widgets.FormPane;
-import etamine.widgets.Palette;
-import etamine.widgets.SavedField;
-import etamine.widgets.Tone;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Locale;
+import etamine.kitchen.recipe.Recipe;
+import etamine.shell.Frame;
+import etamine.widgets.Pages;
+import etamine.widgets.Spoken;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiConsumer;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StackLayout;
 import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Text;
 
-/** Everything about one ingredient, each part saved when it is left. */
+/** Everything about one ingredient in pages, each part saved when it is left; of a made item, where it comes from. */
 final class IngredientPane {
-    private final FormPane form;
-    private final Label problems;
-    private final Map<Field, SavedField> fields = new EnumMap<>(Field.class);
-    private final Button known;
-    private final EditGrid measures;
-    private final EditGrid preparations;
-    private final BiConsumer<String, UnaryOperator<Ingredient>> save;
-    private Text name;
-    private String shown = "";
+    private static final String FACTS = "facts";
+    private static final String USES = "uses";
 
-    IngredientPane(Composite parent, BiConsumer<String, UnaryOperator<Ingredient>> save) {
-        this.save = save;
-        form = new FormPane(parent);
-        problems = form.wide(cell -> new Label(cell, SWT.WRAP));
-        problems.setForeground(Palette.of(form).text(Tone.WARN));
-        name = field(Field.NAME);
-        field(Field.GROUP);
-        field(Field.PRICE).setMessage("2.10 / kg");
-        field(Field.COUNT_IN).setMessage("kg");
-        field(Field.STORAGE).setMessage("chilled");
-        field(Field.KEEPS).setMessage("10");
-        form.heading("Measures");
-        measures = form.wide(cell -> new EditGrid(
-                cell,
-                "grid:measures",
-                List.of(EditGrid.GridColumn.entry("so much", 6), EditGrid.GridColumn.entry("is so much", 6)),
-                (about, row, cells) -> attempt(about, TableText.measure(row, cells))));
-        form.heading("Preparations");
-        preparations = form.wide(cell -> new EditGrid(
-                cell,
-                "grid:preparations",
-                List.of(
-                        EditGrid.GridColumn.entry("prepared", 5),
-                        EditGrid.GridColumn.entry("yield, % by weight", 3),
-                        EditGrid.GridColumn.entry("measures of its own", 5),
-                        EditGrid.GridColumn.entry("where the yield comes from", 5)),
-                (about, row, cells) -> attempt(about, TableText.preparation(row, cells))));
-        form.heading("Allergens");
-        field(Field.CONTAINS);
-        field(Field.MAY_CONTAIN);
-        known = form.check("Both lists are established", "field:allergens-known");
-        known.addListener(SWT.Selection, event -> save.accept(shown, FieldText.known(known.getSelection())));
-        form.remark(Allergens.CAUTION);
+    private final Composite body;
+    private final StackLayout stack = new StackLayout();
+    private final Frame frame;
+    private final IngredientsModel model;
+    private final Pages pages;
+    private final Map<String, Page> built = new HashMap<>();
+    private final Composite made;
+    private final Label madeBy;
+    private final Button open;
+    private Optional<UsesPage> uses = Optional.empty();
+    private Optional<Ingredient> shown = Optional.empty();
+    private String recipe = "";
+
+    IngredientPane(Composite parent, Frame frame, IngredientsModel model, Saving saving) {
+        this.frame = frame;
+        this.model = model;
+        body = new Composite(parent, SWT.NONE);
+        body.setLayout(stack);
+        pages = new Pages(body);
+        made = new Composite(body, SWT.NONE);
+        made.setLayout(new GridLayout());
+        madeBy = new Label(made, SWT.WRAP);
+        madeBy.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+        open = Spoken.id(new Button(made, SWT.PUSH), "button:open-recipe");
+        open.setText("Open its recipe");
+        open.addListener(SWT.Selection, event -> frame.go(new Subject("recipe", recipe)));
+        page(FACTS, "Facts", parentOf -> new FactsPage(parentOf, model, saving));
+        page("measures", "Measures and preparations", parentOf -> new MeasuresPage(parentOf, saving));
+        page("tests", "Yield tests", parentOf -> new TestsPage(parentOf, model, saving));
+        page("allergens", "Allergens and diet", parentOf -> new AllergensPage(parentOf, model, saving));
+        pages.page(USES, "Where used", this::usesPage);
+        pages.onShow(this::turned);
         empty();
     }
 
-    private Text field(Field field) {
-        String id = "field:" + field.name().toLowerCase(Locale.ROOT).replace('_', '-');
-        Text text = form.text(field.label(), id);
-        fields.put(field, new SavedField(form, text, (about, typed) -> attempt(about, FieldText.read(field, typed))));
-        return text;
+    private void page(String id, String name, Function<Composite, Page> make) {
+        pages.page(id, name, parent -> {
+            Page page = make.apply(parent);
+            built.put(id, page);
+            return page.control();
+        });
     }
 
-    private Optional<String> attempt(String about, Attempt attempt) {
-        if (attempt instanceof Attempt.Edit understood) {
-            save.accept(about, understood.edit());
-            return Optional.empty();
+    private Control usesPage(Composite parent) {
+        UsesPage page = new UsesPage(parent, frame, model);
+        uses = Optional.of(page);
+        return page.control();
+    }
+
+    private void turned(String id) {
+        shown.ifPresent(ingredient -> fill(id, ingredient));
+    }
+
+    private void fill(String id, Ingredient ingredient) {
+        if (id.equals(USES)) {
+            uses.ifPresent(page -> page.show(ingredient.id()));
         }
-        return Optional.of(((Attempt.Bad) attempt).sentence());
+        Page page = built.get(id);
+        if (page != null) {
+            page.show(ingredient);
+        }
     }
 
-    void show(Ingredient ingredient, List<String> sentences) {
-        shown = ingredient.id();
-        fields.forEach((field, saved) -> saved.show(ingredient.id(), FieldText.of(ingredient, field)));
-        known.setSelection(ingredient.item().allergens().known());
-        measures.show(ingredient.id(), TableText.measures(ingredient.item()));
-        preparations.show(ingredient.id(), TableText.preparations(ingredient));
-        problems.setText(String.join("\n", sentences));
-        problems.setVisible(!sentences.isEmpty());
-        ((GridData) problems.getLayoutData()).exclude = sentences.isEmpty();
-        form.setVisible(true);
-        form.reflow();
+    /** Shows an ingredient on the page that is up; the others follow when they come up. */
+    void show(Ingredient ingredient) {
+        shown = Optional.of(ingredient);
+        built.values().forEach(page -> page.show(ingredient));
+        if (pages.shown().equals(USES)) {
+            fill(USES, ingredient);
+        }
+        top(pages);
+    }
+
+    /** Shows where a made item comes from. */
+    void showMade(IngredientRow row) {
+        shown = Optional.empty();
+        Optional<Recipe> maker = model.maker(row.id());
+        recipe = maker.map(Recipe::id).orElse("");
+        madeBy.setText(row.name()
+                + maker.map(known -> " is made here by " + known.name()).orElse(" is made here")
+                + ". What it holds and how it is counted come from there.");
+        open.setVisible(maker.isPresent());
+        top(made);
+        made.layout();
     }
 
     /** Nothing is selected. */
     void empty() {
-        form.setVisible(false);
+        shown = Optional.empty();
+        stack.topControl = null;
+        pages.setVisible(false);
+        made.setVisible(false);
+        body.layout();
+    }
+
+    private void top(Control control) {
+        stack.topControl = control;
+        body.layout();
     }
 
     void focusName() {
-        name.setFocus();
-        name.selectAll();
+        pages.show(FACTS);
+        if (built.get(FACTS) instanceof FactsPage facts) {
+            facts.focusName();
+        }
     }
 }

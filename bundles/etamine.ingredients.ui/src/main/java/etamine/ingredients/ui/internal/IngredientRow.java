@@ -1,7 +1,7 @@
 package etamine.ingredients.ui.internal;
 
 /**
- * One ingredient in the list.
+ * One item in the list.
  *
  * @param id its id
  * @param name its name
@@ -11,6 +11,7 @@ package etamine.ingredients.ui.internal;
  * @param allergens what is known of its allergens, in words
  * @param allergensKnown whether both lists are established
  * @param uses in how many recipes it is used
+ * @param origin whether it is bought or made here
  */
 record IngredientRow(
         String id,
@@ -20,7 +21,20 @@ record IngredientRow(
         String storage,
         String allergens,
         boolean allergensKnown,
-        int uses) {
+        int uses,
+        Origin origin) {
+
+    /** Where an item comes from. */
+    enum Origin {
+        /** On the ingredient list. */
+        LISTED,
+        /** Made by a recipe, and not on the list. */
+        MADE
+    }
+
+    boolean made() {
+        return origin == Origin.MADE;
+    }
 
     String usesText() {
         return uses == 0 ? "" : Integer.toString(uses);

@@ -9,33 +9,57 @@ import etamine.shell.Frame;
 import etamine.widgets.Column;
 import etamine.widgets.ListTable;
 import etamine.widgets.Prompt;
+import etamine.widgets.Spoken;
 import etamine.widgets.Tone;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.UnaryOperator;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
 
-/** The list above, the selected ingredient below. */
+/** The list above, the selected ingredient in pages below. */
 final class IngredientsBench implements Bench {
     private final Frame frame;
     private final IngredientsModel model;
+    private final MergeModel merges;
+    private final Combo filter;
     private final ListTable<IngredientRow> list;
     private final IngredientPane pane;
+    private boolean startersMissing;
 
-    IngredientsBench(Composite parent, Frame frame, IngredientsModel model) {
+    IngredientsBench(Composite parent, Frame frame, Known known) {
         this.frame = frame;
-        this.model = model;
+        this.model = new IngredientsModel(known);
+        this.merges = new MergeModel(known);
         SashForm sash = new SashForm(parent, SWT.VERTICAL);
-        list = new ListTable<>(sash, "table:ingredients", IngredientRow::id, columns())
+        Composite upper = new Composite(sash, SWT.NONE);
+        GridLayout layout = new GridLayout(2, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        upper.setLayout(layout);
+        Label caption = new Label(upper, SWT.NONE);
+        caption.setText("Show");
+        filter = Spoken.id(new Combo(upper, SWT.READ_ONLY), "field:ingredient-filter");
+        Spoken.label(filter, caption);
+        filter.setItems(RowFilter.labels());
+        filter.select(0);
+        filter.addListener(SWT.Selection, event -> refresh());
+        list = new ListTable<>(upper, "table:ingredients", IngredientRow::id, columns())
                 .findable("Find an ingredient")
+                .whenEmpty("No ingredients yet.", "Start with 120 common ingredients", this::start)
                 .whenEmpty("No ingredients yet.", "Add the first ingredient", this::add)
                 .onSelect(selected -> selected())
-                .onOpen(row -> focusForm())
+                .onOpen(row -> opened(row))
                 .onDelete(rows -> remove());
-        pane = new IngredientPane(sash, this::save);
+        list.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1));
+        pane = new IngredientPane(sash, frame, model, new Saving(this::save));
         sash.setWeights(45, 55);
         refresh();
     }
@@ -53,10 +77,53 @@ final class IngredientsBench implements Bench {
     }
 
     private void selected() {
-        Optional<Ingredient> ingredient = list.selected().flatMap(row -> model.find(row.id()));
-        ingredient.ifPresentOrElse(found -> pane.show(found, model.problems(found.id())), pane::empty);
-        ingredient.flatMap(found -> model.explain(found.id())).ifPresentOrElse(frame::explain, frame::explainNothing);
+        Optional<IngredientRow> row = list.selected();
+        row.ifPresentOrElse(this::show, pane::empty);
+        row.flatMap(found -> model.explain(found.id())).ifPresentOrElse(frame::explain, frame::explainNothing);
         frame.actionsChanged();
+    }
+
+    private void show(IngredientRow row) {
+        model.find(row.id()).ifPresentOrElse(pane::show, () -> pane.showMade(row));
+    }
+
+    private void opened(IngredientRow row) {
+        if (row.made()) {
+            model.maker(row.id()).ifPresent(recipe -> frame.go(new Subject("recipe", recipe.id())));
+        } else {
+            focusForm();
+        }
+    }
+
+    private void start() {
+        frame.work("Adding common ingredients", progress -> model.addStarters(), added -> {
+            frame.say(added + " common ingredients are added; undo takes them away again.");
+            refresh();
+        });
+    }
+
+    private void merge(boolean fromSelected) {
+        String first = fromSelected
+                ? list.selected()
+                        .filter(row -> !row.made())
+                        .map(IngredientRow::id)
+                        .orElse("")
+                : "";
+        frame.work(
+                "Looking for what is there twice",
+                progress -> merges.pairs(),
+                pairs -> new MergeDialog(frame, merges, pairs, first).ask(this::merge));
+    }
+
+    private void merge(String goes, String stays) {
+        frame.work("Merging", progress -> merges.merge(goes, stays), change -> {
+            if (change instanceof Change.Done) {
+                frame.say("Merged; undo takes all of it back.");
+            }
+            saved(change);
+            list.select(stays);
+            selected();
+        });
     }
 
     private void focusForm() {
@@ -97,6 +164,7 @@ final class IngredientsBench implements Bench {
 
     private void remove() {
         list.selected()
+                .filter(row -> !row.made())
                 .ifPresent(row -> frame.work("Removing " + row.name(), progress -> model.remove(row.id()), change -> {
                     if (change instanceof Change.Done) {
                         frame.say(row.name() + " is removed; undo brings it back.");
@@ -107,20 +175,31 @@ final class IngredientsBench implements Bench {
 
     @Override
     public List<BenchAction> actions() {
+        BooleanSupplier listed =
+                () -> list.selected().filter(row -> !row.made()).isPresent();
         return List.of(
                 BenchAction.of("add", "Add ingredient", "add", this::add).onKey(SWT.MOD1 | 'N'),
-                BenchAction.of("remove", "Remove", "remove", this::remove)
-                        .when(() -> list.selected().isPresent()));
+                BenchAction.of("remove", "Remove", "remove", this::remove).when(listed),
+                BenchAction.of("duplicates", "Find duplicates", "", () -> merge(false)),
+                BenchAction.of("merge", "Merge into another", "", () -> merge(true))
+                        .when(listed),
+                BenchAction.of("starter", "Add common ingredients", "", this::start)
+                        .when(() -> startersMissing));
     }
 
     @Override
     public void refresh() {
-        list.setRows(model.rows());
+        List<IngredientRow> rows = model.rows();
+        startersMissing = model.startersMissing() > 0;
+        list.whenEmpty(rows.isEmpty() ? "No ingredients yet." : "None of them is so.");
+        list.setRows(RowFilter.values()[Math.max(0, filter.getSelectionIndex())].of(rows));
         selected();
     }
 
     @Override
     public void show(Subject subject) {
+        filter.select(0);
+        refresh();
         list.select(subject.id());
     }
 

@@ -2,60 +2,76 @@ package etamine.ingredients.ui.internal;
 
 import etamine.base.Explanation;
 import etamine.base.Problem;
-import etamine.base.Subject;
 import etamine.ingredients.Change;
 import etamine.ingredients.Ingredient;
 import etamine.ingredients.IngredientList;
-import etamine.kitchen.cost.Costs;
+import etamine.ingredients.ui.internal.IngredientRow.Origin;
 import etamine.kitchen.item.Item;
-import etamine.kitchen.item.Preparation;
+import etamine.kitchen.item.ItemMentions.Mention;
 import etamine.kitchen.recipe.Recipe;
 import etamine.measures.Unit;
-import etamine.measures.UnitPrice;
 import etamine.storage.BookException;
-import java.util.ArrayList;
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /** What the ingredients bench shows and does, without widgets. Safe on any thread. */
 final class IngredientsModel {
     private static final int TRIES = 3;
+    private static final Comparator<IngredientRow> ORDER = Comparator.comparing(IngredientRow::made)
+            .thenComparing(IngredientRow::group, String.CASE_INSENSITIVE_ORDER)
+            .thenComparing(IngredientRow::name, String.CASE_INSENSITIVE_ORDER);
 
+    private final Known known;
     private final IngredientList list;
-    private final Supplier<Optional<Costs>> costs;
 
-    IngredientsModel(IngredientList list, Supplier<Optional<Costs>> costs) {
-        this.list = list;
-        this.costs = costs;
+    IngredientsModel(Known known) {
+        this.known = known;
+        this.list = known.list();
     }
 
+    /** The listed ingredients by group and name, then what is made here. */
     List<IngredientRow> rows() {
-        return list.all().values().stream()
-                .map(this::row)
-                .sorted(Comparator.comparing(IngredientRow::group, String.CASE_INSENSITIVE_ORDER)
-                        .thenComparing(IngredientRow::name, String.CASE_INSENSITIVE_ORDER))
+        Map<String, Ingredient> listed = list.all();
+        return known.items().all().values().stream()
+                .map(item -> row(item, Optional.ofNullable(listed.get(item.id()))))
+                .sorted(ORDER)
                 .toList();
     }
 
-    private IngredientRow row(Ingredient ingredient) {
-        Item item = ingredient.item();
+    private IngredientRow row(Item item, Optional<Ingredient> listed) {
         return new IngredientRow(
                 item.id(),
                 item.name(),
-                item.group(),
-                FieldText.of(ingredient, Field.PRICE),
+                listed.isEmpty() && item.group().isEmpty() ? "Made here" : item.group(),
+                listed.map(ingredient -> FieldText.of(ingredient, Field.PRICE)).orElse(""),
                 item.storage(),
                 item.allergens().inWords(),
                 item.allergens().known(),
-                list.usedIn(item.id()).size());
+                list.usedIn(item.id()).size(),
+                listed.isPresent() ? Origin.LISTED : Origin.MADE);
     }
 
     Optional<Ingredient> find(String id) {
         return list.find(id);
+    }
+
+    LocalDate today() {
+        return known.kitchen().today();
+    }
+
+    /** The recipe that makes an item, when one does. */
+    Optional<Recipe> maker(String id) {
+        return known.others().recipes().get().flatMap(recipes -> recipes.maker(id));
+    }
+
+    /** Everything in the book that names the item. */
+    List<Mention> mentions(String id) {
+        return known.merges().mentions(id);
     }
 
     /** Whether something about it wants a look; asked only for the rows in view. */
@@ -83,6 +99,15 @@ final class IngredientsModel {
         return list.remove(id);
     }
 
+    /** How many of the common ingredients the book lacks. */
+    int startersMissing() {
+        return known.starters().missing().size();
+    }
+
+    int addStarters() {
+        return known.starters().add();
+    }
+
     /** Makes one edit to the ingredient as it is now; somebody else's edit in between is kept. */
     Change save(String id, UnaryOperator<Ingredient> edit) {
         BookException stale = null;
@@ -103,48 +128,12 @@ final class IngredientsModel {
         throw stale == null ? new IllegalStateException("not tried") : stale;
     }
 
-    /** What the slate says about an ingredient. */
+    /** What the slate says about an item. */
     Optional<Explanation> explain(String id) {
-        return list.find(id).map(this::explain);
-    }
-
-    private Explanation explain(Ingredient ingredient) {
-        Item item = ingredient.item();
-        List<Explanation> parts = new ArrayList<>();
-        costs.get()
-                .flatMap(known -> known.item(item.id()))
-                .ifPresent(cost -> parts.add(Explanation.leaf(
-                        "Cost as purchased",
-                        price(cost.price(), item) + (cost.complete() ? "" : ", at least"),
-                        cost.source())));
-        for (Preparation preparation : item.preparations()) {
-            String note = ingredient.yieldOf(preparation.name()).note();
-            parts.add(Explanation.leaf(
-                    "Yield, " + preparation.name(),
-                    TableText.percent(preparation.yield()) + " %",
-                    note.isEmpty() ? "written yield" : note));
-        }
-        parts.add(item.allergens().explained());
-        List<Recipe> uses = list.usedIn(item.id());
-        parts.add(Explanation.of(
-                "Used in",
-                uses.isEmpty() ? "no recipe" : uses.size() + (uses.size() == 1 ? " recipe" : " recipes"),
-                uses.stream().map(IngredientsModel::use).toList()));
-        return Explanation.of(item.name(), "counted in " + item.countIn(), parts)
-                .about(new Subject("item", item.id()));
-    }
-
-    private static String price(UnitPrice price, Item item) {
-        Unit unit = switch (item.countIn().dimension()) {
-            case MASS -> Unit.KG;
-            case VOLUME -> Unit.L;
-            default -> item.countIn();
-        };
-        return (price.per().unit().isLike(unit) ? price.in(unit) : price).toString();
-    }
-
-    private static Explanation use(Recipe recipe) {
-        return Explanation.leaf(recipe.name(), "", "").about(new Subject("recipe", recipe.id()));
+        return known.items()
+                .find(id)
+                .map(item -> IngredientStory.of(
+                        item, list.find(id), known.others().costs().get(), list.usedIn(id)));
     }
 
     static String sentences(Change.Refused refused) {

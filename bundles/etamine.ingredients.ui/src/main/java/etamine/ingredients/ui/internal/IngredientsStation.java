@@ -1,7 +1,12 @@
 package etamine.ingredients.ui.internal;
 
 import etamine.ingredients.IngredientList;
+import etamine.ingredients.IngredientMerges;
+import etamine.ingredients.StarterSet;
 import etamine.kitchen.cost.Costs;
+import etamine.kitchen.house.Kitchen;
+import etamine.kitchen.item.Items;
+import etamine.kitchen.recipe.Recipes;
 import etamine.shell.Bench;
 import etamine.shell.Frame;
 import etamine.shell.Station;
@@ -22,6 +27,10 @@ public final class IngredientsStation implements Station {
     private static final int ORDER = 100;
 
     private final IngredientList list;
+    private final Items items;
+    private final IngredientMerges merges;
+    private final StarterSet starters;
+    private final Kitchen kitchen;
 
     @Reference(
             cardinality = ReferenceCardinality.OPTIONAL,
@@ -29,10 +38,25 @@ public final class IngredientsStation implements Station {
             policyOption = ReferencePolicyOption.GREEDY)
     private volatile @Nullable Costs costs;
 
+    @Reference(
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    private volatile @Nullable Recipes recipes;
+
     /** The station of the open book. */
     @Activate
-    public IngredientsStation(@Reference IngredientList list) {
+    public IngredientsStation(
+            @Reference IngredientList list,
+            @Reference Items items,
+            @Reference IngredientMerges merges,
+            @Reference StarterSet starters,
+            @Reference Kitchen kitchen) {
         this.list = list;
+        this.items = items;
+        this.merges = merges;
+        this.starters = starters;
+        this.kitchen = kitchen;
     }
 
     @Override
@@ -62,6 +86,7 @@ public final class IngredientsStation implements Station {
 
     @Override
     public Bench open(Composite parent, Frame frame) {
-        return new IngredientsBench(parent, frame, new IngredientsModel(list, () -> Optional.ofNullable(costs)));
+        Known.Others others = new Known.Others(() -> Optional.ofNullable(costs), () -> Optional.ofNullable(recipes));
+        return new IngredientsBench(parent, frame, new Known(list, items, merges, starters, kitchen, others));
     }
 }
