@@ -39,13 +39,14 @@ public sealed interface PriceChange {
      */
     record By(BigDecimal percent) implements PriceChange {
         private static final int PLACES = 10;
+        private static final int FEWEST_PLACES = 2;
 
         @Override
         public UnitPrice of(UnitPrice now) {
             BigDecimal factor = BigDecimal.ONE.add(percent.movePointLeft(2));
-            BigDecimal moved = now.amount().multiply(factor);
-            return new UnitPrice(
-                    moved.scale() > PLACES ? moved.setScale(PLACES, RoundingMode.HALF_EVEN) : moved, now.per());
+            BigDecimal moved = now.amount().multiply(factor).stripTrailingZeros();
+            int places = Math.min(PLACES, Math.max(FEWEST_PLACES, moved.scale()));
+            return new UnitPrice(moved.setScale(places, RoundingMode.HALF_EVEN), now.per());
         }
     }
 }

@@ -40,8 +40,8 @@ final class Causes {
         String percent = PriceMoves.percent(Reckoning.price(item, before), Reckoning.price(item, after))
                 .map(found -> ", " + (found.signum() > 0 ? "+" : "") + found.toPlainString() + " %")
                 .orElse("");
-        return item.name() + ": " + PlateStory.text(Reckoning.price(item, before)) + " to "
-                + PlateStory.text(Reckoning.price(item, after)) + percent;
+        return item.name() + ": " + CostJson.text(Reckoning.price(item, before)) + " to "
+                + CostJson.text(Reckoning.price(item, after)) + percent;
     }
 
     /** The causes, the largest first; those without an amount of their own last. */

@@ -11,10 +11,14 @@ import etamine.kitchen.price.PriceSource;
 import etamine.kitchen.recipe.Basis;
 import etamine.kitchen.recipe.Kind;
 import etamine.kitchen.recipe.Make;
+import etamine.kitchen.recipe.Making;
 import etamine.kitchen.recipe.MenuPrice;
+import etamine.kitchen.recipe.PairedDrink;
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Recipes;
 import etamine.kitchen.recipe.Requirement;
+import etamine.kitchen.recipe.Standing;
+import etamine.kitchen.recipe.Step;
 import etamine.kitchen.recipe.Use;
 import etamine.measures.Equivalence;
 import etamine.measures.MeasureStyle;
@@ -28,7 +32,11 @@ import etamine.testing.SetClock;
 import etamine.testing.VolatileBook;
 import java.math.BigDecimal;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -43,6 +51,9 @@ import java.util.function.BiFunction;
 final class Larder implements Kitchen {
     final Book book = new VolatileBook();
     final ShelvedCostSettings settings = new ShelvedCostSettings(book);
+    private static final LocalDate MOVED = LocalDate.of(2026, 11, 22);
+    private Map<String, Item> itemsThen = Map.of();
+    private List<Recipe> orderThen = List.of();
     private final Map<String, Item> items = new TreeMap<>();
     private final Map<String, Recipe> recipes = new TreeMap<>();
     private final List<Recipe> order = new ArrayList<>();
@@ -59,6 +70,9 @@ final class Larder implements Kitchen {
         private final List<Make> makes = new ArrayList<>();
         private Optional<Quantity> portion = Optional.empty();
         private Optional<MenuPrice> menu = Optional.empty();
+        private final List<Step> steps = new ArrayList<>();
+        private final List<PairedDrink> drinks = new ArrayList<>();
+        private Making making = Making.PLAIN;
 
         Writing(String id) {
             this.id = id;
@@ -91,25 +105,87 @@ final class Larder implements Kitchen {
             return this;
         }
 
-        Larder done() {
-            for (Make make : makes) {
-                items.computeIfAbsent(make.item(), item -> made(item, make));
-            }
-            Recipe recipe =
-                    new Recipe(id, id, Kind.COMPONENT, uses, makes, portion, Optional.empty(), 0, List.of(), menu, "");
-            recipes.put(id, recipe);
-            order.add(recipe);
-            snapshot = Collections.unmodifiableMap(new TreeMap<>(recipes));
-            touch();
-            return Larder.this;
+        Writing marketValue(String amount, String per) {
+            Make last = makes.remove(makes.size() - 1);
+            makes.add(new Make(last.item(), last.quantity(), last.credit(), Optional.of(UnitPrice.of(amount, per))));
+            return this;
         }
 
-        private Item made(String item, Make make) {
-            List<Equivalence> measures = portion.filter(size -> !size.unit().isLike(Unit.PORTION))
-                    .map(size -> List.of(new Equivalence(Quantity.of(1, Unit.PORTION), size)))
-                    .orElse(List.of());
-            return item(item, make.quantity().unit(), true, measures, List.of(), Optional.empty());
+        Writing allowing(String qFactorAmount, String packaging) {
+            menu = menu.map(price ->
+                    price.withQFactorAmount(new BigDecimal(qFactorAmount)).withPackaging(new BigDecimal(packaging)));
+            return this;
         }
+
+        Writing target(String percent) {
+            menu = menu.map(price -> price.withTarget(Optional.of(new BigDecimal(percent))));
+            return this;
+        }
+
+        Writing step(String hands, String station) {
+            steps.add(new Step(
+                    "s" + steps.size(),
+                    "",
+                    Duration.parse(hands),
+                    Duration.ZERO,
+                    "",
+                    List.of(),
+                    "",
+                    Duration.ZERO,
+                    station));
+            return this;
+        }
+
+        Writing at(String station) {
+            making = making.withStation(station);
+            return this;
+        }
+
+        Writing pours(String drink, String level) {
+            drinks.add(new PairedDrink(drink, level));
+            return this;
+        }
+
+        Larder done() {
+            Recipe recipe = new Recipe(
+                    id, id, Kind.COMPONENT, uses, makes, portion, steps, menu, making, Standing.DRAFT, drinks, "");
+            put(recipe);
+            return Larder.this;
+        }
+    }
+
+    /** Writes a recipe, over the one of its id if there is one. */
+    void put(Recipe recipe) {
+        for (Make make : recipe.makes()) {
+            items.merge(make.item(), made(recipe, make), (old, made) -> old.made() ? made : old);
+        }
+        Recipe before = recipes.put(recipe.id(), recipe);
+        if (before == null) {
+            order.add(recipe);
+        } else {
+            order.set(order.indexOf(before), recipe);
+        }
+        snapshot = Collections.unmodifiableMap(new TreeMap<>(recipes));
+        touch();
+    }
+
+    private static Item made(Recipe recipe, Make make) {
+        List<Equivalence> measures = recipe.portion()
+                .filter(size -> !size.unit().isLike(Unit.PORTION))
+                .map(size -> List.of(new Equivalence(Quantity.of(1, Unit.PORTION), size)))
+                .orElse(List.of());
+        return item(make.item(), make.quantity().unit(), true, measures, List.of(), Optional.empty());
+    }
+
+    /** From here on what is written is of 22 November; what was written before stood until then. */
+    Larder remember() {
+        itemsThen = Map.copyOf(items);
+        orderThen = List.copyOf(order);
+        return this;
+    }
+
+    BookHistory history(PriceSource... more) {
+        return new BookHistory(costs(more), itemList, this);
     }
 
     Larder bought(String id, String price, String per, String... measures) {
@@ -155,8 +231,55 @@ final class Larder implements Kitchen {
         return new LiveCosts(book, this, itemList, settings).with(recipeList, sources);
     }
 
+    private static Instant moved() {
+        return MOVED.atStartOfDay(ZoneOffset.UTC).toInstant();
+    }
+
+    /** The prices written on the items, with those before {@link #remember} as they were until 22 November. */
     PriceSource written() {
-        return source("written", 40, Map.of());
+        PriceSource now = source("written", 40, Map.of());
+        return new PriceSource() {
+            @Override
+            public String id() {
+                return now.id();
+            }
+
+            @Override
+            public String label() {
+                return now.label();
+            }
+
+            @Override
+            public int rank() {
+                return now.rank();
+            }
+
+            @Override
+            public Optional<PriceQuote> quote(String item) {
+                return now.quote(item);
+            }
+
+            @Override
+            public Optional<PriceQuote> quote(String item, LocalDate on) {
+                return history(item).stream()
+                        .filter(quote -> !quote.asOf().orElseThrow().isAfter(on))
+                        .reduce((earlier, later) -> later);
+            }
+
+            @Override
+            public List<PriceQuote> history(String item) {
+                List<PriceQuote> history = new ArrayList<>();
+                Optional.ofNullable(itemsThen.get(item))
+                        .flatMap(Item::writtenPrice)
+                        .ifPresent(price -> history.add(dated(item, price, MOVED.minusDays(30))));
+                now.quote(item).ifPresent(quote -> history.add(quote.from(MOVED)));
+                return history;
+            }
+
+            private PriceQuote dated(String item, UnitPrice price, LocalDate day) {
+                return new PriceQuote(item, price, id(), "written price", Optional.of(day));
+            }
+        };
     }
 
     /** A source that knows the given prices, or the written ones when none are given. */
@@ -242,6 +365,11 @@ final class Larder implements Kitchen {
         public Map<String, Item> all() {
             return Map.copyOf(items);
         }
+
+        @Override
+        public Map<String, Item> asOf(Instant at) {
+            return at.isBefore(moved()) && !itemsThen.isEmpty() ? itemsThen : all();
+        }
     };
 
     final Recipes recipeList = new Recipes() {
@@ -258,6 +386,11 @@ final class Larder implements Kitchen {
         @Override
         public List<Recipe> inOrder() {
             return List.copyOf(order);
+        }
+
+        @Override
+        public List<Recipe> inOrderAsOf(Instant at) {
+            return at.isBefore(moved()) && !orderThen.isEmpty() ? orderThen : inOrder();
         }
 
         @Override
