@@ -1,5 +1,13 @@
 package etamine.costing.ui.internal;
 
+import etamine.costing.ButcherTests;
+import etamine.costing.CostHistory;
+import etamine.costing.CostPapers;
+import etamine.costing.CostSettings;
+import etamine.costing.Experiments;
+import etamine.costing.MenuAnalysis;
+import etamine.costing.Pricing;
+import etamine.costing.Statements;
 import etamine.kitchen.cost.Costs;
 import etamine.kitchen.house.Kitchen;
 import etamine.kitchen.item.Items;
@@ -24,6 +32,33 @@ public final class CostingStation implements Station {
     private final Costs costs;
     private final Items items;
     private final Kitchen kitchen;
+
+    @Reference
+    private CostSettings settings;
+
+    @Reference
+    private Experiments experiments;
+
+    @Reference
+    private CostHistory history;
+
+    @Reference
+    private Pricing pricing;
+
+    @Reference
+    private MenuAnalysis menu;
+
+    @Reference
+    private Statements statements;
+
+    @Reference
+    private ButcherTests butcher;
+
+    @Reference(
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    private volatile @Nullable CostPapers papers;
 
     @Reference(
             cardinality = ReferenceCardinality.OPTIONAL,
@@ -61,12 +96,24 @@ public final class CostingStation implements Station {
 
     @Override
     public Set<String> shows() {
-        return Set.of("cost");
+        return Set.of("cost", "price");
     }
 
     @Override
     public Bench open(Composite parent, Frame frame) {
-        CostingModel model = new CostingModel(costs, items, kitchen, () -> Optional.ofNullable(recipes));
-        return new CostingBench(parent, frame, model);
+        CostingParts parts = new CostingParts(
+                costs,
+                items,
+                kitchen,
+                settings,
+                experiments,
+                history,
+                pricing,
+                menu,
+                statements,
+                butcher,
+                () -> Optional.ofNullable(papers),
+                () -> Optional.ofNullable(recipes));
+        return new CostingBench(parent, frame, parts);
     }
 }
