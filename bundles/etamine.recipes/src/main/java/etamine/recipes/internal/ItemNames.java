@@ -3,79 +3,123 @@ package etamine.recipes.internal;
 import etamine.kitchen.find.NameMatch;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.item.Preparation;
+import etamine.measures.Unit;
 import java.text.Normalizer;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
-/** Items by what people call them: name or id, any case, in singular or simple plural. */
+/**
+ * Items by what people call them: name or id, any case, in singular or plural; the part of a name before its comma too
+ * where only one item is called so.
+ */
 final class ItemNames {
     private final Map<String, Item> items;
+    private final Set<String> hidden;
     private final Map<String, Item> byName = new HashMap<>();
+    private final Map<String, Item> byShortName = new HashMap<>();
+    private final Set<String> longWords = new HashSet<>();
+    private final NearNames near;
 
-    /** An item named at the start of a text, and what follows the comma. */
-    record Named(Item item, Optional<String> preparation) {}
-
-    /** The names of these items. */
-    ItemNames(Map<String, Item> items) {
+    /** The names of these items; those hidden are understood, but not offered. */
+    ItemNames(Map<String, Item> items, Set<String> hidden) {
         this.items = items;
+        this.hidden = hidden;
+        Set<String> ambiguous = new HashSet<>();
         items.values().forEach(item -> byName.put(plain(item.id()), item));
-        items.values().forEach(item -> byName.put(plain(item.name()), item));
+        for (Item item : items.values()) {
+            String name = plain(item.name());
+            byName.put(name, item);
+            singulars(name).forEach(form -> shortName(form, item, ambiguous));
+            int comma = name.indexOf(',');
+            if (comma > 0) {
+                shortName(name.substring(0, comma), item, ambiguous);
+                singulars(name.substring(0, comma)).forEach(form -> shortName(form, item, ambiguous));
+            }
+        }
+        ambiguous.forEach(byShortName::remove);
+        items.values()
+                .forEach(item -> TypedAmount.own(item).stream()
+                        .map(Unit::symbol)
+                        .filter(word -> word.indexOf(' ') > 0)
+                        .forEach(longWords::add));
+        near = new NearNames(items.values(), hidden);
     }
 
-    /** Whether these are the names of that map, the same one. */
-    boolean areOf(Map<String, Item> map) {
-        return items == map;
+    private void shortName(String name, Item item, Set<String> ambiguous) {
+        Item other = byShortName.putIfAbsent(name, item);
+        if (other != null && other != item) {
+            ambiguous.add(name);
+        }
+    }
+
+    /** Whether these are the names of that map, the same one, with the same hidden. */
+    boolean areOf(Map<String, Item> map, Set<String> without) {
+        return items == map && hidden == without;
     }
 
     Optional<Item> find(String id) {
         return Optional.ofNullable(items.get(id));
     }
 
-    /** What the text names: the longest name before a comma wins, since names may have commas themselves. */
-    Optional<Named> at(String text) {
-        for (int end = text.length(); end > 0; end = text.lastIndexOf(',', end - 1)) {
-            Optional<Item> item = byName(text.substring(0, end));
-            if (item.isPresent()) {
-                String rest = end < text.length() ? text.substring(end + 1).strip() : "";
-                Optional<String> as = rest.isEmpty() ? Optional.empty() : Optional.of(known(item.get(), rest));
-                return Optional.of(new Named(item.get(), as));
-            }
-        }
-        return Optional.empty();
+    /** The unit words of more than one word that items have of their own. */
+    Set<String> longWords() {
+        return longWords;
     }
 
-    private Optional<Item> byName(String text) {
+    Optional<Item> byName(String text) {
         String name = plain(text);
-        return Stream.of(name, without(name, "s"), without(name, "es"))
-                .flatMap(candidate -> Optional.ofNullable(byName.get(candidate)).stream())
-                .findFirst();
+        Item exact = byName.get(name);
+        if (exact != null) {
+            return Optional.of(exact);
+        }
+        return Stream.concat(singulars(name).map(byName::get), Stream.of(byShortName.get(name)))
+                .filter(item -> item != null)
+                .findFirst()
+                .or(() -> singulars(name)
+                        .map(byShortName::get)
+                        .filter(item -> item != null)
+                        .findFirst());
     }
 
-    private static String known(Item item, String typed) {
+    /** The preparation of an item that a text names. */
+    static Optional<String> preparation(Item item, String typed) {
+        String plain = plain(typed);
         return item.preparations().stream()
                 .map(Preparation::name)
-                .filter(name -> plain(name).equals(plain(typed)))
+                .filter(name -> name.equals(typed))
                 .findFirst()
-                .orElse(typed);
+                .or(() -> item.preparations().stream()
+                        .map(Preparation::name)
+                        .filter(name -> plain(name).equals(plain))
+                        .findFirst());
     }
 
-    /** Names that fit what was typed, best first. */
-    List<String> like(String typed, int atMost) {
+    /** Names that may have been meant, likeliest first. */
+    List<String> near(String typed, int atMost) {
+        return Stream.concat(like(typed), near.to(plain(typed)))
+                .distinct()
+                .limit(atMost)
+                .toList();
+    }
+
+    /** Names that have what was typed in them, best first. */
+    private Stream<String> like(String typed) {
         NameMatch match = new NameMatch(typed);
         record Hit(String name, int rank) {}
         return items.values().stream()
+                .filter(item -> !hidden.contains(item.id()))
                 .map(Item::name)
                 .flatMap(name -> match.rank(name).stream().mapToObj(rank -> new Hit(name, rank)))
                 .sorted(Comparator.comparingInt(Hit::rank).thenComparing(Hit::name))
                 .map(Hit::name)
-                .distinct()
-                .limit(atMost)
-                .toList();
+                .distinct();
     }
 
     /** Names or, after a name and a comma, that name with each preparation that fits. */
@@ -83,7 +127,7 @@ final class ItemNames {
         int comma = typed.indexOf(',');
         Optional<Item> item = comma < 0 ? Optional.empty() : byName(typed.substring(0, comma));
         if (item.isEmpty()) {
-            return typed.isBlank() ? Stream.empty() : like(typed, Integer.MAX_VALUE).stream();
+            return typed.isBlank() ? Stream.empty() : like(typed);
         }
         NameMatch match = new NameMatch(typed.substring(comma + 1));
         return item.get().preparations().stream()
@@ -92,12 +136,29 @@ final class ItemNames {
                 .map(name -> item.get().name() + ", " + name);
     }
 
-    private static String without(String name, String ending) {
-        return name.endsWith(ending) ? name.substring(0, name.length() - ending.length()) : name;
+    /** What a plural may be the plural of. */
+    private static Stream<String> singulars(String name) {
+        if (!name.endsWith("s") || name.endsWith("ss") || name.length() < 4) {
+            return Stream.empty();
+        }
+        String stem = name.substring(0, name.length() - 1);
+        if (name.endsWith("ies")) {
+            return Stream.of(name.substring(0, name.length() - 3) + "y", stem);
+        }
+        if (name.endsWith("ves")) {
+            String root = name.substring(0, name.length() - 3);
+            return Stream.of(root + "f", root + "fe", stem);
+        }
+        return name.endsWith("es") ? Stream.of(stem, name.substring(0, name.length() - 2)) : Stream.of(stem);
     }
 
-    private static String plain(String text) {
-        return Normalizer.normalize(text.strip().toLowerCase(Locale.ROOT), Normalizer.Form.NFD)
-                .replaceAll("\\p{M}+", "");
+    static String plain(String text) {
+        String lower = text.strip().toLowerCase(Locale.ROOT);
+        for (int i = 0; i < lower.length(); i++) {
+            if (lower.charAt(i) >= 128) {
+                return Normalizer.normalize(lower, Normalizer.Form.NFD).replaceAll("\\p{M}+", "");
+            }
+        }
+        return lower;
     }
 }

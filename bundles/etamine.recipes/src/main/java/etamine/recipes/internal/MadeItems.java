@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -37,6 +38,11 @@ public final class MadeItems implements ItemSource {
     @Override
     public Map<String, Item> items() {
         return now().items;
+    }
+
+    /** The items that only archived recipes make; the same set as long as the recipes are the same. */
+    Set<String> archived() {
+        return shelf.graph().archivedItems();
     }
 
     /** The allergens and diets of everything, as they go into the made items; the same one as long as they are. */

@@ -9,6 +9,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,6 +25,7 @@ final class RecipeGraph {
     private final Map<String, List<Recipe>> users = new HashMap<>();
     private final List<Recipe> order = new ArrayList<>();
     private final Set<String> looped = new LinkedHashSet<>();
+    private final Set<String> archived = new HashSet<>();
 
     private RecipeGraph(Map<String, Recipe> recipes) {
         this.recipes = recipes;
@@ -47,6 +49,11 @@ final class RecipeGraph {
                 use.substitutes().forEach(substitute -> put(users, substitute, recipe));
             }
         }
+        makers.forEach((item, candidates) -> {
+            if (candidates.stream().allMatch(recipe -> recipe.standing().archived())) {
+                archived.add(item);
+            }
+        });
     }
 
     private static void put(Map<String, List<Recipe>> index, String item, Recipe recipe) {
@@ -102,6 +109,11 @@ final class RecipeGraph {
 
     Map<String, Recipe> recipes() {
         return recipes;
+    }
+
+    /** The items that only archived recipes make. */
+    Set<String> archivedItems() {
+        return archived;
     }
 
     List<Recipe> inOrder() {

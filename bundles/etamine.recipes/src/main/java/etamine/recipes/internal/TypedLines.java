@@ -4,31 +4,37 @@ import etamine.kitchen.item.Item;
 import etamine.kitchen.item.Items;
 import etamine.kitchen.recipe.Basis;
 import etamine.kitchen.recipe.Use;
-import etamine.measures.MeasureException;
-import etamine.measures.Quantity;
 import etamine.measures.QuantityText;
-import etamine.measures.Unit;
 import etamine.recipes.UseLines;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
-/** Reads lines by trying where the amount could end and asking the items which rest is a name. */
+/** Lines about the items there are, whose names are indexed anew when an item or a recipe has changed. */
 @Component
 public final class TypedLines implements UseLines {
     private static final int LONGEST = 300;
+    private static final int LONGEST_WITH_ITEMS = 1_000;
+    private static final int SUGGESTIONS = 3;
+    /** How many lines of one pasted list get suggestions; each takes a look at thousands of names. */
+    private static final int SUGGESTED_LINES = 100;
+
+    private static final Pattern NOTE = Pattern.compile("[(\\[][^()\\[\\]]*[)\\]]");
+
+    private static final Pattern BASIS = Pattern.compile("(?i) (?:AP|EP)$");
 
     private final KnownItems known;
     private final MadeItems made;
-    private volatile ItemNames latest = new ItemNames(Map.of());
+    private volatile ItemNames latest = new ItemNames(Map.of(), Set.of());
 
     /** Lines about those items. */
     @Activate
@@ -39,94 +45,78 @@ public final class TypedLines implements UseLines {
 
     @Override
     public Reading read(String text) {
-        String line = text.strip().replaceAll("\\s+", " ");
-        if (line.isEmpty() || line.length() > LONGEST) {
-            return new Reading.Unclear("Write an amount and an item, such as 250 g butter.");
-        }
-        Optional<Basis> basis = basis(line);
-        String bare = basis.isPresent() ? line.substring(0, line.length() - 3).strip() : line;
-        String[] words = bare.split(" ");
-        for (int amount = Math.min(words.length - 1, 6); amount >= 0; amount--) {
-            String rest = join(words, amount, words.length);
-            Optional<ItemNames.Named> named = names().at(rest);
-            if (named.isPresent()) {
-                return use(join(words, 0, amount), named.get(), basis);
-            }
-        }
-        return new Reading.Unclear(unknown(words));
+        ItemNames names = names();
+        return read(text, names, typed -> names.near(typed, SUGGESTIONS));
     }
 
     @Override
     public List<Pasted> readAll(String text) {
-        return PastedList.of(text, this::read);
+        ItemNames names = names();
+        int[] left = {SUGGESTED_LINES};
+        return PastedList.of(
+                text, line -> read(line, names, typed -> left[0]-- > 0 ? names.near(typed, SUGGESTIONS) : List.of()));
     }
 
-    private static Optional<Basis> basis(String line) {
-        return Stream.of(Basis.values())
-                .filter(basis -> line.toUpperCase(Locale.ROOT).endsWith(" " + basis.name()))
-                .findFirst();
-    }
-
-    private Reading use(String amount, ItemNames.Named named, Optional<Basis> basis) {
-        Item item = named.item();
-        Optional<String> as = named.preparation();
-        if (as.isPresent() && item.preparation(as.get()).isEmpty()) {
-            return new Reading.Unclear(RecipeRules.unknownPreparation(item, as.get()));
+    private static Reading read(String text, ItemNames names, Function<String, List<String>> near) {
+        SingleSpaced line = SingleSpaced.of(text);
+        if (line.text().isEmpty() || line.text().length() > LONGEST_WITH_ITEMS) {
+            return new Reading.Unclear("Write an amount and an item, such as 250 g butter.");
         }
-        try {
-            Quantity quantity = amount(amount, item);
-            if (quantity.signum() <= 0) {
-                return new Reading.Unclear("Write more than zero of " + item.name() + ".");
-            }
-            return new Reading.Clear(
-                    new Use(item.id(), quantity, as, basis.orElse(as.isPresent() ? Basis.EP : Basis.AP)), List.of());
-        } catch (MeasureException unreadable) {
-            return new Reading.Unclear(unreadable.getMessage());
+        ThingNames things = new ThingNames(names);
+        Reading whole = new LineReading(line.text(), things, near).read();
+        if (whole instanceof Reading.Unclear && NOTE.matcher(text).find()) {
+            return line.at(withoutNotes(line, things, near));
         }
+        return line.at(whole);
     }
 
-    private static Quantity amount(String text, Item item) {
-        if (text.isEmpty()) {
-            throw new MeasureException("Write how much " + item.name() + ", such as 250 g.");
+    /** Reads on with blanks in place of what stands in brackets, so that every place stays the same. */
+    private static Reading withoutNotes(SingleSpaced line, ThingNames things, Function<String, List<String>> near) {
+        List<Span> notes = new ArrayList<>();
+        StringBuilder blanked = new StringBuilder(line.text());
+        Matcher note = NOTE.matcher(line.text());
+        while (note.find()) {
+            notes.add(new Span(Part.NOTE, note.start(), note.end()));
+            blanked.replace(note.start(), note.end(), " ".repeat(note.end() - note.start()));
         }
-        return text.matches("[0-9½⅓⅔¼¾⅛ ./]+") ? QuantityText.parse(text + " ea") : QuantityText.parse(text, own(item));
+        SingleSpaced bare = SingleSpaced.of(blanked.toString());
+        if (bare.text().isEmpty()) {
+            return new Reading.Unclear("Write an amount and an item beside the remark, such as 250 g butter (soft).");
+        }
+        Reading reading = bare.at(new LineReading(bare.text(), things, near).read());
+        List<Span> spans = new ArrayList<>(reading.spans());
+        spans.addAll(notes);
+        spans.sort(Comparator.comparingInt(Span::from));
+        return SingleSpaced.withSpans(reading, spans);
     }
 
-    private static Set<Unit> own(Item item) {
-        return Stream.concat(
-                        item.measures().stream(),
-                        item.preparations().stream().flatMap(each -> each.measures().stream()))
-                .flatMap(measure -> Stream.of(measure.of().unit(), measure.is().unit()))
-                .filter(unit -> unit.system() == Unit.System.OWN)
-                .collect(Collectors.toSet());
-    }
-
-    private String unknown(String[] words) {
-        String last = words[words.length - 1];
-        List<String> near = names().like(last, 3);
-        return near.isEmpty()
-                ? "No item is called that; add it to the ingredients first, or write the recipe that makes it."
-                : "No item is called exactly that; did you mean " + String.join(" or ", near) + "?";
-    }
-
+    /** By the item's name where that reads back as the same line, else by its id. */
     @Override
     public String write(Use use) {
-        Optional<Item> item = names().find(use.item());
+        ItemNames names = names();
+        String byName = line(use, id -> names.find(id).map(Item::name).orElse(id));
+        boolean same = read(byName, names, typed -> List.of()) instanceof Reading.Clear clear
+                && clear.use().equals(use);
+        return same ? byName : line(use, id -> id);
+    }
+
+    private static String line(Use use, Function<String, String> name) {
         StringBuilder line = new StringBuilder(QuantityText.formatExact(use.quantity()))
                 .append(' ')
-                .append(item.filter(known -> names().at(known.name())
-                                .filter(named -> named.item().id().equals(use.item()))
-                                .isPresent())
-                        .map(Item::name)
-                        .orElse(use.item()));
+                .append(name.apply(use.item()));
         use.as().ifPresent(as -> line.append(", ").append(as));
-        boolean usual = use.basis() == (use.as().isPresent() ? Basis.EP : Basis.AP);
+        use.substitutes().forEach(other -> line.append(" or ").append(name.apply(other)));
+        boolean usual = use.basis() == (use.as().isPresent() ? Basis.EP : Basis.AP)
+                && !BASIS.matcher(line).find();
         return usual ? line.toString() : line + " " + use.basis();
     }
 
     @Override
     public List<String> complete(String text, int atMost) {
         String line = text.stripLeading();
+        if (line.length() > LONGEST) {
+            return List.of();
+        }
         Set<String> lines = new LinkedHashSet<>();
         String[] words = line.split(" ");
         for (int amount = Math.min(words.length - 1, 6); amount >= 1 && lines.isEmpty(); amount--) {
@@ -139,9 +129,10 @@ public final class TypedLines implements UseLines {
 
     private ItemNames names() {
         Map<String, Item> all = known.items().map(Items::all).orElseGet(made::items);
+        Set<String> archived = made.archived();
         ItemNames now = latest;
-        if (!now.areOf(all)) {
-            now = new ItemNames(all);
+        if (!now.areOf(all, archived)) {
+            now = new ItemNames(all, archived);
             latest = now;
         }
         return now;

@@ -67,18 +67,27 @@ final class Range {
 
     /** Puts an ingredient on the list. */
     Item item(String id, String countIn, List<Preparation> preparations, String... measures) {
+        return named(id, id, Unit.find(countIn).orElseThrow(), preparations, measures);
+    }
+
+    /** Puts an ingredient of another name than its id on the list, counted in kilograms. */
+    Item named(String id, String name, List<Preparation> preparations, String... measures) {
+        return named(id, name, Unit.KG, preparations, measures);
+    }
+
+    private Item named(String id, String name, Unit countIn, List<Preparation> preparations, String... measures) {
         List<Equivalence> own = new ArrayList<>();
         for (String measure : measures) {
             own.add(measure(measure));
         }
         return put(new Item(
                 id,
-                id,
+                name,
                 "",
                 false,
                 "",
                 Optional.empty(),
-                Unit.find(countIn).orElseThrow(),
+                countIn,
                 own,
                 preparations,
                 Allergens.unknown(),
@@ -87,6 +96,10 @@ final class Range {
 
     Item item(String id, String countIn) {
         return item(id, countIn, List.of());
+    }
+
+    Item listed(String id) {
+        return listed.get(id);
     }
 
     /** Puts an ingredient with established allergens on the list. */
