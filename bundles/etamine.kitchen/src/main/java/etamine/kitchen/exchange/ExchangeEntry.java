@@ -20,6 +20,11 @@ public interface ExchangeEntry {
     /** What is wrong with it beside the others, once all sections have been read. */
     List<Trouble> check(Facts facts);
 
+    /** What may not be meant, although it is written; asked only of entries that are. */
+    default List<Trouble> doubts(Facts facts) {
+        return List.of();
+    }
+
     /** Writes it; called only when it had no troubles. */
     void write(Transaction transaction);
 

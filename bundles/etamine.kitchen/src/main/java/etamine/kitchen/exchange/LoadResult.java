@@ -13,6 +13,7 @@ import java.util.Map;
  * @param accepted how many entries were good, by section in the order they were written
  * @param kept how many entries were put by untouched because no installed module owns their section
  * @param rejected everything that is wrong, in the order of the files
+ * @param doubts what was written but may not be meant, in the order of the files; empty when nothing was written
  * @param filed the files of rejected entries that were written beside the input
  */
 public record LoadResult(
@@ -20,6 +21,7 @@ public record LoadResult(
         Map<String, Integer> accepted,
         Map<String, Integer> kept,
         List<Rejected> rejected,
+        List<Rejected> doubts,
         List<Path> filed) {
 
     /**
@@ -36,6 +38,7 @@ public record LoadResult(
         accepted = Collections.unmodifiableMap(new LinkedHashMap<>(accepted));
         kept = Collections.unmodifiableMap(new LinkedHashMap<>(kept));
         rejected = List.copyOf(rejected);
+        doubts = List.copyOf(doubts);
         filed = List.copyOf(filed);
     }
 }

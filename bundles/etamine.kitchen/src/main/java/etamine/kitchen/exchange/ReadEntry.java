@@ -12,6 +12,7 @@ import java.util.function.Function;
  * @param id its identifier; empty when it has none
  * @param troubles what is wrong with it alone
  * @param checking what is wrong with it beside the others
+ * @param doubting what may not be meant about it beside the others
  * @param writing what writes it
  */
 public record ReadEntry(
@@ -19,12 +20,23 @@ public record ReadEntry(
         String id,
         List<ExchangeEntry.Trouble> troubles,
         Function<Facts, List<ExchangeEntry.Trouble>> checking,
+        Function<Facts, List<ExchangeEntry.Trouble>> doubting,
         Consumer<Transaction> writing)
         implements ExchangeEntry {
 
     /** Copies the list. */
     public ReadEntry {
         troubles = List.copyOf(troubles);
+    }
+
+    /** An entry about which nothing is doubted. */
+    public ReadEntry(
+            String pointer,
+            String id,
+            List<ExchangeEntry.Trouble> troubles,
+            Function<Facts, List<ExchangeEntry.Trouble>> checking,
+            Consumer<Transaction> writing) {
+        this(pointer, id, troubles, checking, facts -> List.of(), writing);
     }
 
     /** An entry that cannot be understood: it only says what is wrong. */
@@ -35,6 +47,11 @@ public record ReadEntry(
     @Override
     public List<ExchangeEntry.Trouble> check(Facts facts) {
         return checking.apply(facts);
+    }
+
+    @Override
+    public List<ExchangeEntry.Trouble> doubts(Facts facts) {
+        return doubting.apply(facts);
     }
 
     @Override

@@ -3,13 +3,16 @@ package etamine.recipes.internal;
 import etamine.base.verb.TextTable;
 import etamine.kitchen.house.Kitchen;
 import etamine.kitchen.recipe.Make;
+import etamine.kitchen.recipe.Making;
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Step;
 import etamine.kitchen.recipe.Use;
 import etamine.measures.MeasureStyle;
 import etamine.measures.Quantity;
 import etamine.measures.QuantityText;
-import java.time.Duration;
+import etamine.recipes.Trust;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -48,6 +51,12 @@ public final class CardText {
         if (kitchen == gone) {
             kitchen = null;
         }
+    }
+
+    /** The day by the clock of the house, or of the machine where there is no house. */
+    LocalDate today() {
+        Kitchen house = kitchen;
+        return house == null ? LocalDate.now(Clock.systemDefaultZone()) : house.today();
     }
 
     String quantity(Quantity quantity) {
@@ -89,7 +98,10 @@ public final class CardText {
         recipe.keeps()
                 .ifPresent(keeps -> lines.add(
                         "Keeps " + keeps.getDays() + " days by this kitchen's own figure; local rules decide."));
-        lines.add(recipe.tested() == 0 ? "Not tested yet" : "Tested " + recipe.tested() + " times");
+        Trust trust = Standards.of(recipe, ItemView.of(known, made));
+        lines.add(trust(trust) + (recipe.standing().archived() ? "; put away" : ""));
+        trust.missing().forEach(missing -> lines.add("  to be standardised: " + missing));
+        lines.addAll(making(recipe));
         lines.add("");
         lines.addAll(amounts(recipe));
         if (!recipe.steps().isEmpty()) {
@@ -103,22 +115,39 @@ public final class CardText {
         return lines;
     }
 
-    private static String step(Step step) {
-        List<String> facts = new ArrayList<>();
-        if (!step.hands().isZero()) {
-            facts.add(minutes(step.hands()) + " hands");
-        }
-        if (!step.unattended().isZero()) {
-            facts.add(minutes(step.unattended()) + " by itself");
-        }
-        if (!step.equipment().isEmpty()) {
-            facts.add(step.equipment());
-        }
-        return step.id() + ". " + step.text() + (facts.isEmpty() ? "" : " [" + String.join(", ", facts) + "]");
+    private static String trust(Trust trust) {
+        return switch (trust.level()) {
+            case DRAFT -> "Draft, not tested yet";
+            case TESTED -> "Tested " + trust.tries() + (trust.tries() == 1 ? " time" : " times");
+            case STANDARDISED -> "Standardised, tested " + trust.tries() + " times";
+        };
     }
 
-    private static String minutes(Duration duration) {
-        return duration.toMinutes() + " min";
+    private List<String> making(Recipe recipe) {
+        List<String> lines = new ArrayList<>();
+        Making making = recipe.making();
+        if (!making.station().isEmpty()) {
+            lines.add("Station: " + making.station());
+        }
+        if (making.whole()) {
+            lines.add("Made in whole batches only");
+        }
+        making.absorbs().ifPresent(water -> lines.add("Takes up " + quantity(water) + " of water"));
+        making.reducesTo().ifPresent(share -> lines.add("Comes down to " + share + " of what goes in"));
+        recipe.drinks()
+                .forEach(drink -> lines.add("Poured with it: " + drink.recipe()
+                        + (drink.level().isEmpty() ? "" : " (" + drink.level() + ")")));
+        return lines;
+    }
+
+    private static String step(Step step) {
+        String facts = LineWords.facts(step);
+        return step.id() + ". " + step.text() + (facts.isEmpty() ? "" : " [" + facts + "]");
+    }
+
+    /** The lines of a recipe in words, with the items as they are now. */
+    LineWords lines() {
+        return new LineWords(ItemView.of(known, made));
     }
 
     /** The lines of a recipe for machines, exact. */
@@ -129,16 +158,19 @@ public final class CardText {
         return json;
     }
 
-    private static Map<String, Object> json(Use use) {
+    static Map<String, Object> json(Use use) {
         Map<String, Object> line = new LinkedHashMap<>();
         line.put("item", use.item());
         line.put("quantity", use.quantity().toString());
         use.as().ifPresent(as -> line.put("as", as));
         line.put("basis", use.basis().name());
+        if (!use.substitutes().isEmpty()) {
+            line.put("or", use.substitutes());
+        }
         return line;
     }
 
-    private static Map<String, Object> json(Make make) {
+    static Map<String, Object> json(Make make) {
         Map<String, Object> line = new LinkedHashMap<>();
         line.put("item", make.item());
         line.put("quantity", make.quantity().toString());

@@ -17,7 +17,7 @@ import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
-/** Shows one recipe as a card on the console: {@code recipe ID}. */
+/** Shows one recipe on the console, copies it or puts it away: {@code recipe ID}. */
 @Component
 public final class CardVerb implements Verb {
     private final RecipeShelf shelf;
@@ -34,19 +34,43 @@ public final class CardVerb implements Verb {
 
     @Override
     public VerbUsage usage() {
-        return VerbUsage.of("recipe", "one recipe as a card", "ID");
+        return VerbUsage.of("recipe", "one recipe, or a change of it as a whole", "ID")
+                .with("--copy", "NAME", "add a copy under that name")
+                .with("--archive", "", "put it away: lists leave it out, what uses it still finds it")
+                .with("--unarchive", "", "take it out again");
     }
 
     @Override
     public Report run(VerbCall call) throws VerbException {
+        Recipe recipe = recipe(shelf, call);
+        if (call.option("--copy").isPresent()) {
+            String name = call.option("--copy").get();
+            return ChangeReport.of(
+                    book.copy(recipe.id(), name), "Added " + name + ", a copy of " + recipe.name() + ".");
+        }
+        if (call.has("--archive")) {
+            return ChangeReport.of(book.archive(recipe.id(), true), "Put away " + recipe.name() + ".");
+        }
+        if (call.has("--unarchive")) {
+            return ChangeReport.of(book.archive(recipe.id(), false), "Took out again " + recipe.name() + ".");
+        }
+        return card(recipe);
+    }
+
+    /** The recipe that a call names. */
+    static Recipe recipe(RecipeShelf shelf, VerbCall call) throws VerbException {
         if (call.arguments().size() != 1) {
-            throw VerbException.wrongCall("Name one recipe: recipe ID.");
+            throw VerbException.wrongCall("Name one recipe by its id.");
         }
         String id = call.arguments().get(0);
         Recipe recipe = shelf.graph().recipes().get(id);
         if (recipe == null) {
             throw VerbException.wrongCall("There is no recipe “" + id + "”; the verb recipes lists them all.");
         }
+        return recipe;
+    }
+
+    private Report card(Recipe recipe) {
         List<Problem> problems = book.problems(recipe);
         List<String> lines = new ArrayList<>(cards.card(recipe));
         problems.forEach(problem -> lines.add("! " + problem.text()));

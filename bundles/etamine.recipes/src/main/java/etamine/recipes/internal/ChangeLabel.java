@@ -24,9 +24,14 @@ final class ChangeLabel {
         note(parts, "yield", was, is, Recipe::makes);
         note(parts, "portion", was, is, Recipe::portion);
         note(parts, "keeping time", was, is, Recipe::keeps);
-        note(parts, "tests", was, is, Recipe::tested);
+        note(parts, "water taken up", was, is, recipe -> recipe.making().absorbs());
+        note(parts, "reduction", was, is, recipe -> recipe.making().reducesTo());
+        note(parts, "whole batches", was, is, recipe -> recipe.making().whole());
+        note(parts, "station", was, is, recipe -> recipe.making().station());
+        note(parts, "tests", was, is, Recipe::standing);
         note(parts, "steps", was, is, Recipe::steps);
         note(parts, "menu price", was, is, Recipe::menu);
+        note(parts, "drinks", was, is, Recipe::drinks);
         note(parts, "notes", was, is, Recipe::notes);
         return "Change " + (parts.isEmpty() ? "recipe" : String.join(", ", parts)) + " of " + is.name();
     }

@@ -24,7 +24,11 @@ record ItemView(Function<String, Optional<Item>> lookup, boolean complete) {
 
     /** The same items if the recipes were those of that graph. */
     ItemView with(RecipeGraph graph, Map<String, Item> listed) {
-        Map<String, Item> made = MadeThings.of(graph, listed);
+        return withMade(MadeThings.of(graph, listed), listed);
+    }
+
+    /** The same items if those were the made ones. */
+    ItemView withMade(Map<String, Item> made, Map<String, Item> listed) {
         return new ItemView(
                 id -> {
                     Item own = listed.get(id);

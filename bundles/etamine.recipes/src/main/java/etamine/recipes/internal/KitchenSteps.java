@@ -24,6 +24,7 @@ final class KitchenSteps {
 
     /** For grams and millilitres. */
     private static final List<Step> METRIC = List.of(
+            step("0.2", "0.01"),
             step("1", "0.05"),
             step("5", "0.1"),
             step("20", "0.5"),
@@ -32,6 +33,9 @@ final class KitchenSteps {
             step("2000", "10"),
             step("10000", "50"),
             step("100000", "100"));
+
+    /** Less than that nobody weighs; it stays as it is. */
+    private static final Ratio LEAST = Ratio.of(1, 20);
 
     private static final Ratio METRIC_LARGEST = Ratio.of(1000);
 
@@ -54,7 +58,7 @@ final class KitchenSteps {
         return switch (quantity.unit().system()) {
             case US, METRIC_KITCHEN, IMPERIAL ->
                 quantity.unit().dimension() == Dimension.VOLUME
-                        && quantity.amount().compareTo(Ratio.of(8)) <= 0
+                        && quantity.amount().compareTo(Ratio.of(16)) <= 0
                         && (quantity.amount().times(Ratio.of(4)).isWhole()
                                 || quantity.amount().times(Ratio.of(3)).isWhole());
             default -> false;
@@ -75,6 +79,9 @@ final class KitchenSteps {
     private static Quantity metric(Quantity size) {
         boolean mass = size.unit().dimension() == Dimension.MASS;
         Unit small = mass ? Unit.G : Unit.ML;
+        if (size.in(small).amount().compareTo(LEAST) < 0) {
+            return size;
+        }
         Quantity rounded = stepped(size.in(small), METRIC, METRIC_LARGEST);
         boolean large = rounded.amount().compareTo(Ratio.of(1000)) >= 0;
         return large ? rounded.in(mass ? Unit.KG : Unit.L) : rounded;

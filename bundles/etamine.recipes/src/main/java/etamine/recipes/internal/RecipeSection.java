@@ -10,12 +10,10 @@ import etamine.kitchen.exchange.ExchangeSection;
 import etamine.kitchen.exchange.Facts;
 import etamine.kitchen.exchange.ReadEntry;
 import etamine.kitchen.exchange.SchemaWords;
-import etamine.kitchen.item.Item;
 import etamine.kitchen.recipe.Recipe;
 import etamine.storage.Document;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -60,52 +58,44 @@ public final class RecipeSection implements ExchangeSection {
     @Override
     public void recall(Facts facts) {
         shelf.graph().recipes().forEach((id, recipe) -> facts.put(Recipe.class, id, recipe));
-        putMade(facts, shelf.graph());
+        FileChecks.of(facts, shelf.graph()).declare(facts);
     }
 
     @Override
     public List<ExchangeEntry> read(JsonNode section, Facts facts) {
-        List<ExchangeEntry> entries = new ArrayList<>();
-        FileChecks checks = new FileChecks();
+        List<Read> recipes = new ArrayList<>();
         for (int i = 0; i < section.size(); i++) {
             if (section.get(i).isObject()) {
-                entries.add(entry("/" + i, section.get(i), facts, checks));
+                recipes.add(recipe("/" + i, section.get(i), facts));
             }
         }
-        putMade(facts, RecipeGraph.of(facts.all(Recipe.class)));
-        return entries;
+        FileChecks checks = FileChecks.of(facts, RecipeGraph.of(facts.all(Recipe.class)));
+        checks.declare(facts);
+        return recipes.stream().map(read -> read.entry(checks)).toList();
     }
 
-    private static ExchangeEntry entry(String pointer, JsonNode node, Facts facts, FileChecks checks) {
+    private static Read recipe(String pointer, JsonNode node, Facts facts) {
         EntryReader reader = new EntryReader(node);
         RecipeReading reading = new RecipeReading(reader);
         Recipe recipe = reading.recipe();
         if (!recipe.id().isEmpty()) {
             facts.put(Recipe.class, recipe.id(), recipe);
         }
-        String json = node.toString();
-        return new ReadEntry(
-                pointer,
-                recipe.id(),
-                reader.troubles(),
-                known -> checks.of(recipe, reading.pointers(), known),
-                transaction -> transaction.save(RecipeShelf.NAME, recipe.id(), Document.ANY, json));
+        return new Read(pointer, recipe, reading.pointers(), reader.troubles(), node.toString());
     }
 
-    /**
-     * Declares what recipes make, so that offers and pars of it are understood; listed ingredients stay as they are.
-     * Without an ingredient list nothing is declared, since then no reference to an item can be checked.
-     */
-    private static void putMade(Facts facts, RecipeGraph graph) {
-        if (!facts.covers(Item.class)) {
-            return;
+    /** One entry before it is judged. */
+    private record Read(
+            String pointer, Recipe recipe, LinePointers places, List<ExchangeEntry.Trouble> troubles, String json) {
+        ExchangeEntry entry(FileChecks checks) {
+            return new ReadEntry(
+                    pointer,
+                    recipe.id(),
+                    troubles,
+                    facts -> checks.faults(recipe, places),
+                    facts -> checks.doubts(recipe, places),
+                    transaction -> transaction.save(RecipeShelf.NAME, recipe.id(), Document.ANY, json));
         }
-        Map<String, Item> items = facts.all(Item.class);
-        MadeThings.of(graph, FileChecks.listed(items)).forEach((id, item) -> {
-            if (!items.containsKey(id) || items.get(id).made()) {
-                facts.put(Item.class, id, item);
-            }
-        });
     }
 
     @Override

@@ -6,12 +6,13 @@ import etamine.base.verb.VerbCall;
 import etamine.base.verb.VerbException;
 import etamine.base.verb.VerbUsage;
 import etamine.measures.MeasureException;
+import etamine.measures.Quantity;
 import etamine.measures.QuantityText;
 import etamine.measures.Ratio;
 import etamine.recipes.Scaled;
 import etamine.recipes.Scaling;
-import java.math.RoundingMode;
-import java.util.ArrayList;
+import etamine.recipes.UseLines;
+import etamine.recipes.Vessels;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,73 +20,87 @@ import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
-/** Scales a recipe on the console: {@code scale ID --to QUANTITY | --covers N}. */
+/** Scales a recipe on the console: {@code scale ID --to QUANTITY | --covers N | --vessels SIZES | --have LIST}. */
 @Component
 public final class ScaleVerb implements Verb {
+    private static final List<String> WAYS = List.of("--to", "--covers", "--vessels", "--have");
+
     private final Scaling scaling;
+    private final Vessels vessels;
+    private final UseLines lines;
     private final CardText cards;
 
     /** Scales with that. */
     @Activate
-    public ScaleVerb(@Reference Scaling scaling, @Reference CardText cards) {
+    public ScaleVerb(
+            @Reference Scaling scaling,
+            @Reference Vessels vessels,
+            @Reference UseLines lines,
+            @Reference CardText cards) {
         this.scaling = scaling;
+        this.vessels = vessels;
+        this.lines = lines;
         this.cards = cards;
     }
 
     @Override
     public VerbUsage usage() {
-        return VerbUsage.of("scale", "a recipe for an amount or for covers", "ID")
+        return VerbUsage.of("scale", "a recipe for an amount, for covers, for vessels or from what is there", "ID")
                 .with("--to", "QUANTITY", "how much to make, such as \"3 l\" or \"12 portion\"")
                 .with("--covers", "N", "for how many covers, a portion each")
-                .with("--vessels", "SIZES", "for moulds and pans; comes with a later version");
+                .with(
+                        "--vessels",
+                        "SIZES",
+                        "such as \"12 x 130 ml\", \"2 x GN 1/1 65 mm, 80 %\", \"3 x round 20 cm x 5 cm\"")
+                .with("--have", "LIST", "what is on hand, such as \"celeriac=2.4 kg,cream=1 l\"");
     }
 
     @Override
     public Report run(VerbCall call) throws VerbException {
-        if (call.arguments().size() != 1) {
-            throw VerbException.wrongCall("Name one recipe: scale ID --to QUANTITY, or scale ID --covers N.");
-        }
-        if (call.has("--vessels")) {
+        List<String> ways = WAYS.stream().filter(call::has).toList();
+        if (call.arguments().size() != 1 || ways.size() != 1) {
             throw VerbException.wrongCall(
-                    "Scaling to moulds and pans comes with a later version; use --to or --covers.");
+                    "Name one recipe and one way: scale ID --to QUANTITY, --covers N, --vessels SIZES or --have LIST.");
         }
-        if (call.has("--to") == call.has("--covers")) {
-            throw VerbException.wrongCall("Say either --to QUANTITY or --covers N.");
-        }
-        Scaled scaled = scaled(call, call.arguments().get(0));
+        Scaled scaled = scaled(
+                call.arguments().get(0), ways.get(0), call.option(ways.get(0)).orElseThrow());
         if (scaled instanceof Scaled.Batch batch) {
-            return report(batch);
+            ScaledText text = new ScaledText(batch, cards);
+            return Report.done(text.json(), text.lines());
         }
         throw VerbException.wrongCall(((Scaled.Impossible) scaled).text());
     }
 
-    private Scaled scaled(VerbCall call, String id) throws VerbException {
+    private Scaled scaled(String id, String way, String value) throws VerbException {
         try {
-            return call.has("--to")
-                    ? scaling.to(id, QuantityText.parse(call.option("--to").orElseThrow()))
-                    : scaling.forCovers(id, Ratio.parse(call.option("--covers").orElseThrow()));
+            return switch (way) {
+                case "--to" -> scaling.to(id, QuantityText.parse(value));
+                case "--covers" -> scaling.forCovers(id, Ratio.parse(value));
+                case "--vessels" -> scaling.forVessels(id, vessels.read(value));
+                default -> scaling.fromOnHand(id, onHand(value));
+            };
         } catch (MeasureException unreadable) {
             throw VerbException.wrongCall(unreadable.getMessage());
         }
     }
 
-    private Report report(Scaled.Batch batch) {
-        Map<String, Object> json = new LinkedHashMap<>();
-        json.put("id", batch.recipe().id());
-        json.put("factor", batch.factor().toString());
-        json.putAll(CardText.json(batch.recipe()));
-        json.put("batches", batch.batches());
-        json.put("remarks", batch.remarks());
-        List<String> lines = new ArrayList<>();
-        String factor = batch.factor()
-                .toDecimal(5, RoundingMode.HALF_UP)
-                .stripTrailingZeros()
-                .toPlainString();
-        lines.add(batch.recipe().name() + ", multiplied by " + factor + "; " + batch.batches()
-                + (batch.batches() == 1 ? " batch" : " batches") + " if made whole");
-        lines.add("");
-        lines.addAll(cards.amounts(batch.recipe()));
-        batch.remarks().forEach(lines::add);
-        return Report.done(json, lines);
+    /** A comma begins a new thing only when a name and a sign of equality follow, since amounts may have commas too. */
+    private Map<String, Quantity> onHand(String text) {
+        Map<String, Quantity> have = new LinkedHashMap<>();
+        for (String part : text.split("[,;](?=[^,;=]+=)")) {
+            int sign = part.indexOf('=');
+            if (sign < 0) {
+                throw new MeasureException("Write what is on hand as item=amount, such as celeriac=2.4 kg,cream=1 l.");
+            }
+            String line = part.substring(sign + 1).strip() + " "
+                    + part.substring(0, sign).strip();
+            if (lines.read(line) instanceof UseLines.Reading.Clear clear) {
+                have.merge(clear.use().item(), clear.use().quantity(), Quantity::plus);
+            } else {
+                throw new MeasureException(
+                        "“" + part.strip() + "”: " + ((UseLines.Reading.Unclear) lines.read(line)).text());
+            }
+        }
+        return have;
     }
 }

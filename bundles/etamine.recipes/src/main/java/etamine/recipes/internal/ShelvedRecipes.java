@@ -26,7 +26,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** The recipes as documents on a shelf of the book. */
-@Component
+@Component(service = {RecipeBook.class, ShelvedRecipes.class})
 public final class ShelvedRecipes implements RecipeBook, RecipeWriter {
     private static final int NAMED_USES = 10;
 
@@ -68,24 +68,30 @@ public final class ShelvedRecipes implements RecipeBook, RecipeWriter {
 
     @Override
     public Change save(Recipe recipe, long expected) {
-        List<Problem> senseless = findings(recipe).stream()
-                .filter(finding -> finding.grade() == Finding.Grade.SENSELESS)
-                .map(finding -> finding.problem(recipe.id()))
-                .toList();
+        List<Problem> senseless = senseless(recipe);
         if (!senseless.isEmpty()) {
             return new Change.Refused(senseless);
         }
-        String label = ChangeLabel.of(find(recipe.id()), recipe);
-        long revision = shelf.book().write(label, transaction -> write(transaction, recipe, expected));
-        return new Change.Done(recipe.id(), revision);
+        return written(recipe, expected, ChangeLabel.of(find(recipe.id()), recipe));
+    }
+
+    /** Writes what was judged already. */
+    Change.Done written(Recipe recipe, long expected, String label) {
+        return new Change.Done(
+                recipe.id(), shelf.book().write(label, transaction -> write(transaction, recipe, expected)));
+    }
+
+    /** What keeps a recipe from being written. */
+    List<Problem> senseless(Recipe recipe) {
+        return findings(recipe).stream()
+                .filter(finding -> finding.grade() == Finding.Grade.SENSELESS)
+                .map(finding -> finding.problem(recipe.id()))
+                .toList();
     }
 
     @Override
     public void write(Transaction transaction, Recipe recipe) {
-        String senseless = findings(recipe).stream()
-                .filter(finding -> finding.grade() == Finding.Grade.SENSELESS)
-                .map(Finding::text)
-                .collect(Collectors.joining(" "));
+        String senseless = senseless(recipe).stream().map(Problem::text).collect(Collectors.joining(" "));
         if (!senseless.isEmpty()) {
             throw new IllegalArgumentException(recipe.name() + ": " + senseless);
         }
@@ -153,8 +159,7 @@ public final class ShelvedRecipes implements RecipeBook, RecipeWriter {
             return new Change.Done(id, revision(id));
         }
         String label = (archived ? "Put away " : "Take out again ") + recipe.name();
-        Recipe changed = recipe.withStanding(recipe.standing().withArchived(archived));
-        return new Change.Done(id, shelf.book().write(label, transaction -> write(transaction, changed, revision(id))));
+        return written(recipe.withStanding(recipe.standing().withArchived(archived)), revision(id), label);
     }
 
     @Override

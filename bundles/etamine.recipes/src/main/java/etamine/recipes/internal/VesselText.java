@@ -137,7 +137,7 @@ final class VesselText {
     }
 
     private static List<String> parts(String text) {
-        return List.of(text.split("x")).stream().map(String::strip).toList();
+        return List.of(text.split("x", -1)).stream().map(String::strip).toList();
     }
 
     private List<Ratio> lengths(List<String> parts, int many) {

@@ -128,7 +128,7 @@ class ExactScalingTest {
     }
 
     private Report run(Map<String, String> options, String... arguments) throws VerbException {
-        return new ScaleVerb(range.scaling, range.cards)
+        return new ScaleVerb(range.scaling, new VesselSizes(), range.lines, range.cards)
                 .run(new VerbCall(List.of(arguments), options, "", Path.of(""), Progress.unseen()));
     }
 
@@ -141,8 +141,8 @@ class ExactScalingTest {
         assertThat(report.outcome()).isEqualTo(Outcome.DONE);
         assertThat(report.json())
                 .asString()
-                .contains("factor=5, uses=[{item=flour, quantity=5/3 cup, basis=AP}")
-                .contains("makes=[{item=it, quantity=1900 g}")
+                .contains("factor=5, asked=5, uses=[{item=flour, quantity=5/3 cup, basis=AP, practical=5/3 cup, offPercent=0.0}")
+                .contains("makes=[{item=it, quantity=1900 g, practical=1.9 kg")
                 .contains("batches=5");
         assertThat(report.lines().get(0)).isEqualTo("It, multiplied by 5; 5 batches if made whole");
         assertThat(String.join("\n", report.lines())).contains("2.27 kg");
@@ -152,7 +152,11 @@ class ExactScalingTest {
     void refusesWrongCallsPlainly() {
         recipe("380 g", "70 g");
 
-        assertThatThrownBy(() -> run(Map.of("--vessels", "12 x 130 ml"), "it")).hasMessageContaining("later version");
+        assertThatThrownBy(() -> run(Map.of("--vessels", "12 x 130 ml"), "it")).hasMessageContaining("Add what 1");
+        assertThatThrownBy(() -> run(Map.of("--have", "much"), "it")).hasMessageContaining("celeriac=2.4 kg");
+        assertThatThrownBy(() -> run(Map.of("--have", "turnip=2 kg"), "it")).hasMessageContaining("No item is called");
+        assertThatThrownBy(() -> run(Map.of("--to", "1 kg", "--covers", "3"), "it"))
+                .hasMessageContaining("one way");
         assertThatThrownBy(() -> run(Map.of(), "it")).hasMessageContaining("--to");
         assertThatThrownBy(() -> run(Map.of("--to", "much"), "it"))
                 .isInstanceOfSatisfying(

@@ -34,6 +34,9 @@ final class Range {
     final RecipeSection section = new RecipeSection(shelf);
     final TypedLines lines = new TypedLines(this::known, made);
     final CardText cards = new CardText(this::known, made);
+    final WeighedBalances balances = new WeighedBalances(shelf, this::known, made);
+    final MeasuredTrials trials = new MeasuredTrials(writing, shelf, this::known, made);
+    final ShelfRevisions revisions = new ShelfRevisions(writing, shelf, cards);
     private boolean withList = true;
 
     Optional<Items> known() {
@@ -172,6 +175,17 @@ final class Range {
                     all.addAll(entry.check(facts));
                     return all.stream().map(trouble -> entry.pointer() + trouble.pointer() + " " + trouble.problem());
                 })
+                .toList();
+    }
+
+    /** What a file of these entries is doubted for, as pointer and sentence. */
+    List<String> doubts(String... entries) {
+        SetFacts facts = new SetFacts();
+        listed.forEach((id, item) -> facts.put(Item.class, id, item));
+        section.recall(facts);
+        return section.read(json("[" + String.join(",", entries) + "]"), facts).stream()
+                .flatMap(entry -> entry.doubts(facts).stream()
+                        .map(doubt -> entry.pointer() + doubt.pointer() + " " + doubt.problem()))
                 .toList();
     }
 

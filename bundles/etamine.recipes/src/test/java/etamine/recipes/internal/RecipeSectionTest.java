@@ -55,6 +55,54 @@ class RecipeSectionTest {
         assertThat(recipe.notes()).isEqualTo("Pass twice.");
     }
 
+    /** Every member the section knows, each with another value than when it is left out. */
+    private static final String FULL = """
+            {"id": "full", "name": "Full", "kind": "plate",
+             "uses": [{"item": "cream", "quantity": "2 l", "basis": "EP", "or": ["celeriac"]}],
+             "makes": [{"item": "full", "quantity": "1 l",
+                        "marketValue": {"amount": "3.00", "per": "1 l"}}],
+             "portion": "100 ml", "keeps": "P3D", "wholeBatches": true, "absorbs": "400 g", "reducesTo": "0.5",
+             "station": "sauce", "tested": 3, "archived": true,
+             "tests": [{"date": "2026-11-20", "by": "Cook", "in": "1.4 kg",
+                        "out": [{"item": "full", "quantity": "700 g"}], "note": "calm", "accepted": true}],
+             "steps": [{"id": "a", "text": "Reduce.", "hands": "PT5M", "unattended": "PT1H", "temperature": "85 °C",
+                        "holds": "PT30M", "equipment": "pan", "station": "hob", "after": ["b"]}],
+             "menuPrice": "24.00", "taxPercent": "13.5", "qFactorPercent": "2", "qFactorAmount": "0.35",
+             "packaging": "0.10", "targetFoodCostPercent": "28",
+             "drinks": [{"recipe": "full", "level": "house"}], "notes": "n"}""";
+
+    @Test
+    void writesEveryMemberAsItReadsIt() {
+        range.load(FULL);
+
+        assertThat(Range.json(new RecipeForm().write(range.recipe("full")))).isEqualTo(Range.json(FULL));
+        assertThat(range.section.dump()).isEqualTo(Range.json("[" + FULL + "]"));
+    }
+
+    @Test
+    void namesWhatCannotBeOfTheNewMembers() {
+        assertThat(range.troubles(recipe("a", line("cream", "1 l"), line("a", "1 l"))
+                        .replace("\"kind\"", "\"absorbs\": \"3 ea\", \"reducesTo\": \"1.5\", \"kind\"")))
+                .satisfiesExactly(
+                        one -> assertThat(one).startsWith("/0/absorbs Write the water"),
+                        two -> assertThat(two).startsWith("/0/reducesTo Write what is left"));
+        assertThat(range.troubles(FULL.replace("[\"celeriac\"]", "[\"celeriac\", \"turnip\"]")
+                        .replace("{\"recipe\": \"full\"", "{\"recipe\": \"nothing\"")))
+                .satisfiesExactly(
+                        one -> assertThat(one).startsWith("/0/uses/0/or/1 There is no item “turnip”"),
+                        two -> assertThat(two).startsWith("/0/drinks/0/recipe There is no recipe “nothing”"));
+    }
+
+    @Test
+    void tellsDoubtsOfAFileBesideWritingIt() {
+        range.item("rice", "kg");
+        assertThat(range.doubts(recipe("boiled-rice", line("rice", "400 g"), line("boiled-rice", "1 kg"))))
+                .singleElement()
+                .asString()
+                .startsWith("/0/makes boiled-rice makes 1 kg out of 400 g");
+        assertThat(range.doubts(PUREE)).isEmpty();
+    }
+
     @Test
     void takesAPreparedLineAsEdiblePortionUnlessSaid() {
         range.load(recipe("a", """

@@ -95,7 +95,8 @@ public final class BookExchange implements Exchange {
             write(judgement, sources);
         }
         progress.at(writable ? "Loaded" : "Rejected", 1);
-        return new LoadResult(writable, judgement.good(), keeping, rejected, filed);
+        return new LoadResult(
+                writable, judgement.good(), keeping, rejected, writable ? judgement.doubts() : List.of(), filed);
     }
 
     private static boolean some(Judgement judgement, Map<String, Integer> keeping) {

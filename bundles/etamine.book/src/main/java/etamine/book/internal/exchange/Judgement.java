@@ -3,6 +3,7 @@ package etamine.book.internal.exchange;
 import etamine.kitchen.exchange.ExchangeEntry;
 import etamine.kitchen.exchange.ExchangeEntry.Trouble;
 import etamine.kitchen.exchange.ExchangeSection;
+import etamine.kitchen.exchange.LoadResult.Rejected;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -26,6 +27,7 @@ final class Judgement {
     private final Map<ExchangeSection, List<ExchangeEntry>> entries = new LinkedHashMap<>();
     private final Set<Fault> faults = new LinkedHashSet<>();
     private final Map<Part, Integer> order = new LinkedHashMap<>();
+    private FactBoard facts = FactBoard.of(List.of());
 
     private Judgement(Collection<ExchangeSection> installed, Manuscript manuscript) {
         this.installed = installed;
@@ -89,7 +91,7 @@ final class Judgement {
     }
 
     private Set<Fault> examine() {
-        FactBoard facts = FactBoard.of(installed);
+        facts = FactBoard.of(installed);
         entries.clear();
         owned.forEach(
                 (section, part) -> entries.put(section, part.gone() ? List.of() : section.read(part.working(), facts)));
@@ -106,6 +108,15 @@ final class Judgement {
             }
         });
         return found;
+    }
+
+    /** What may not be meant among the good entries, in the order of the sections. */
+    List<Rejected> doubts() {
+        List<Rejected> doubts = new ArrayList<>();
+        entries.forEach((section, read) -> read.forEach(entry -> entry.doubts(facts)
+                .forEach(trouble ->
+                        doubts.add(fault(owned.get(section), entry, trouble).rejected()))));
+        return doubts;
     }
 
     private static Trouble duplicate(String id) {

@@ -26,6 +26,7 @@ record LoadReport(String book, boolean made, LoadResult result) {
         json.put("accepted", result.accepted());
         json.put("kept", result.kept());
         json.put("rejected", result.rejected().stream().map(LoadReport::json).toList());
+        json.put("doubts", result.doubts().stream().map(LoadReport::json).toList());
         json.put("filed", result.filed().stream().map(Path::toString).toList());
         return json;
     }
@@ -43,9 +44,7 @@ record LoadReport(String book, boolean made, LoadResult result) {
         if (made) {
             lines.add("Made the book " + book + ".");
         }
-        for (Rejected rejected : result.rejected()) {
-            lines.add(rejected.file().getFileName() + " " + rejected.pointer() + ": " + rejected.problem());
-        }
+        result.rejected().forEach(rejected -> lines.add(line(rejected)));
         if (!result.written()) {
             lines.add(count(result.rejected().size(), "problem") + "; nothing was written. Mend "
                     + (result.rejected().size() == 1 ? "it" : "them")
@@ -53,11 +52,16 @@ record LoadReport(String book, boolean made, LoadResult result) {
             return lines;
         }
         lines.add("Loaded " + list(result.accepted()) + ".");
+        result.doubts().forEach(doubt -> lines.add("Look at " + line(doubt)));
         if (!result.kept().isEmpty()) {
             lines.add("Kept untouched, because no installed module owns it: " + list(result.kept()) + ".");
         }
         result.filed().forEach(file -> lines.add("Filed the rejected with their reasons in " + file + "."));
         return lines;
+    }
+
+    private static String line(Rejected rejected) {
+        return rejected.file().getFileName() + " " + rejected.pointer() + ": " + rejected.problem();
     }
 
     private static String list(Map<String, Integer> counts) {
