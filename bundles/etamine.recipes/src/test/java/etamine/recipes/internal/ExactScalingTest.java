@@ -141,7 +141,8 @@ class ExactScalingTest {
         assertThat(report.outcome()).isEqualTo(Outcome.DONE);
         assertThat(report.json())
                 .asString()
-                .contains("factor=5, asked=5, uses=[{item=flour, quantity=5/3 cup, basis=AP, practical=5/3 cup, offPercent=0.0}")
+                .contains(
+                        "factor=5, asked=5, uses=[{item=flour, quantity=5/3 cup, basis=AP, practical=5/3 cup, offPercent=0.0}")
                 .contains("makes=[{item=it, quantity=1900 g, practical=1.9 kg")
                 .contains("batches=5");
         assertThat(report.lines().get(0)).isEqualTo("It, multiplied by 5; 5 batches if made whole");

@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 
 class IndexedSearchTest {
     private final Range range = new Range();
-    private final IndexedSearch search = new IndexedSearch(
-            range.shelf, range::known, range.made, new RolledAllergens(range::known, range.made));
+    private final IndexedSearch search =
+            new IndexedSearch(range.shelf, range::known, range.made, new RolledAllergens(range::known, range.made));
 
     @BeforeEach
     void kitchen() {
