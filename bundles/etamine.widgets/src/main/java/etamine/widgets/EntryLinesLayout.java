@@ -29,8 +29,10 @@ final class EntryLinesLayout extends Layout {
         if (width >= LEAST / 2) {
             int height = place(composite.getChildren(), width, true);
             Control slider = composite.getChildren()[0];
-            int broad = slider.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
-            slider.setBounds(width - broad, 0, broad, height);
+            if (slider.getVisible()) {
+                int broad = slider.computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
+                slider.setBounds(width - broad, 0, broad, height);
+            }
         }
     }
 

@@ -39,7 +39,9 @@ final class FlowColumns extends Layout {
         int cell = Math.min(MOST, (room - GAP * (columns - 1)) / columns);
         Cursor cursor = new Cursor(columns, cell, Math.min(room, cell * columns + GAP * (columns - 1)), move);
         for (Control child : composite.getChildren()) {
-            cursor.put(child);
+            if (child.getVisible()) {
+                cursor.put(child);
+            }
         }
         cursor.endRow();
         return cursor.y - ROW_GAP + MARGIN;

@@ -49,6 +49,17 @@ public final class FormPane extends Composite {
         return label;
     }
 
+    /** Says something in a remark of this form; an empty one takes no room. */
+    public void say(Label remark, String sentence) {
+        if (!remark.getText().equals(sentence) || remark.getVisible() == sentence.isEmpty()) {
+            remark.setText(sentence);
+            remark.setVisible(!sentence.isEmpty());
+            remark.getParent().setVisible(!sentence.isEmpty());
+            ((GridData) remark.getLayoutData()).exclude = sentence.isEmpty();
+            reflow();
+        }
+    }
+
     /** A sentence across the form. */
     public Label remark(String text) {
         Label label = new Label(cell(true), SWT.WRAP);

@@ -4,7 +4,6 @@ import etamine.base.Problem;
 import etamine.recipes.PlacedProblem;
 import etamine.recipes.Trust;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * What looking a recipe over has shown.
@@ -14,7 +13,7 @@ import java.util.Optional;
  * @param trust how far it is to be trusted
  * @param balance what goes in and what comes out, in a sentence
  */
-record Checked(String recipe, List<PlacedProblem> problems, Optional<Trust> trust, String balance) {
+record Checked(String recipe, List<PlacedProblem> problems, Trust trust, String balance) {
     private static final int SHOWN = 6;
 
     Checked {
@@ -65,10 +64,6 @@ record Checked(String recipe, List<PlacedProblem> problems, Optional<Trust> trus
 
     /** How far it is to be trusted, as a word with what is missing. */
     String standing() {
-        return trust.map(Checked::standing).orElse("");
-    }
-
-    private static String standing(Trust trust) {
         String tries = trust.tries() + (trust.tries() == 1 ? " good try" : " good tries");
         String word = switch (trust.level()) {
             case DRAFT -> "Draft";

@@ -10,13 +10,13 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Link;
 
 /** What a recipe is, how far it is to be trusted, and what is wrong with it. */
 final class HeadSection {
+    private final FormPane form;
     private final Desk desk;
     private final Combo kind;
     private final Label standing;
@@ -26,6 +26,7 @@ final class HeadSection {
     private String shown = "";
 
     HeadSection(FormPane form, FormFields fields, Desk desk, Consumer<String> jump) {
+        this.form = form;
         this.desk = desk;
         this.jump = jump;
         problems = form.wide(cell -> Spoken.id(new Link(cell, SWT.WRAP), "problems"));
@@ -55,11 +56,10 @@ final class HeadSection {
             return;
         }
         pointers = checked.pointers();
-        standing.setText(checked.standing());
+        form.say(standing, checked.standing());
         String text = checked.links();
         problems.setText(text);
-        problems.setVisible(!text.isEmpty());
-        ((GridData) problems.getLayoutData()).exclude = text.isEmpty();
+        problems.getParent().setVisible(!text.isEmpty());
     }
 
     private void follow(String link) {

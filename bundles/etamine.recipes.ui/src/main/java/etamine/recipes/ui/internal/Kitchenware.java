@@ -23,8 +23,7 @@ import java.util.function.Supplier;
  * @param book writes them
  * @param lines reads what is typed
  * @param scales scales them
- * @param trials keeps tries and tests
- * @param revisions knows what they were
+ * @param past knows how they were made and what they were
  * @param search finds them
  * @param others what other modules offer, while they are there
  */
@@ -33,9 +32,8 @@ record Kitchenware(
         RecipeBook book,
         UseLines lines,
         Scales scales,
-        Optional<Trials> trials,
-        Optional<Revisions> revisions,
-        Optional<RecipeSearch> search,
+        Past past,
+        RecipeSearch search,
         Neighbours others) {
 
     /**
@@ -46,6 +44,14 @@ record Kitchenware(
      * @param balances weighs in against out
      */
     record Scales(Scaling scaling, Vessels vessels, Balances balances) {}
+
+    /**
+     * What was before.
+     *
+     * @param trials keeps tries and tests
+     * @param revisions keeps former states
+     */
+    record Past(Trials trials, Revisions revisions) {}
 
     /**
      * What other modules offer, while they are there.

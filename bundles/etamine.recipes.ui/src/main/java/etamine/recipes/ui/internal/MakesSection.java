@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Label;
 
 /** What a recipe gives: one thing or several, what takes a value out, and how a batch behaves. */
 final class MakesSection {
+    private final FormPane form;
     private final Desk desk;
     private final FormFields fields;
     private final EditGrid makes;
@@ -21,6 +22,7 @@ final class MakesSection {
     private String shown = "";
 
     MakesSection(FormPane form, FormFields fields, Desk desk) {
+        this.form = form;
         this.desk = desk;
         this.fields = fields;
         form.heading("Makes");
@@ -63,7 +65,7 @@ final class MakesSection {
 
     void checked(Checked checked) {
         if (checked.recipe().equals(shown)) {
-            balance.setText(checked.balance());
+            form.say(balance, checked.balance());
         }
     }
 

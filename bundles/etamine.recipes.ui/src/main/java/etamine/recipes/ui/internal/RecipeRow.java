@@ -8,10 +8,22 @@ import etamine.kitchen.recipe.Kind;
  * @param id its id
  * @param name its name
  * @param kind what it is for
+ * @param tested how often it was made with the same result
+ * @param found where the words looked for were found, when not in the name; else empty
  */
-record RecipeRow(String id, String name, Kind kind) {
+record RecipeRow(String id, String name, Kind kind, int tested, String found) {
 
-    String kindText() {
-        return KindText.of(kind);
+    /** The icon of its kind. */
+    String icon() {
+        return switch (kind) {
+            case COMPONENT -> "component";
+            case PLATE -> "plate";
+            case BREAKDOWN -> "breakdown";
+            case DRINK -> "drink";
+        };
+    }
+
+    String triesText() {
+        return tested == 0 ? "draft" : tested + "\u00d7";
     }
 }

@@ -6,11 +6,8 @@ import etamine.recipes.Change;
 import etamine.shell.Bench;
 import etamine.shell.BenchAction;
 import etamine.shell.Frame;
-import etamine.widgets.Column;
-import etamine.widgets.ListTable;
 import etamine.widgets.Pages;
 import etamine.widgets.Prompt;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +23,7 @@ final class RecipesBench implements Bench {
     private final Frame frame;
     private final RecipesModel model;
     private final Desk desk;
-    private final ListTable<RecipeRow> list;
+    private final RecipeList list;
     private final Pages pages;
     private final Map<String, RecipePage> built = new LinkedHashMap<>();
 
@@ -35,17 +32,16 @@ final class RecipesBench implements Bench {
         this.model = new RecipesModel(ware);
         this.desk = new Desk(ware, model, new RecipeStory(ware, model), frame, this::changed);
         SashForm sash = new SashForm(parent, SWT.HORIZONTAL);
-        list = new ListTable<>(sash, "table:recipes", RecipeRow::id, columns())
-                .findable("Find a recipe")
-                .whenEmpty("No recipes yet.", "Write the first recipe", this::add)
-                .onSelect(selected -> selected())
-                .onOpen(row -> work("write"))
-                .onDelete(rows -> remove());
+        list = new RecipeList(sash, model, this::add);
+        list.table().onOpen(row -> work("write")).onDelete(rows -> remove());
         pages = new Pages(sash);
         page("write", "Write", WritePage::new);
         page("scale", "Scale", ScalePage::new);
+        page("tests", "Tests", TestsPage::new);
+        page("history", "History", HistoryPage::new);
         pages.onShow(id -> turned());
-        sash.setWeights(30, 70);
+        list.onSelect(recipe -> selected());
+        sash.setWeights(34, 66);
         refresh();
         frame.work("Reckoning the costs", progress -> model.reckon(), costed -> selected());
     }
@@ -60,16 +56,8 @@ final class RecipesBench implements Bench {
         return page.control();
     }
 
-    private List<Column<RecipeRow>> columns() {
-        Comparator<RecipeRow> byKind =
-                Comparator.comparing(RecipeRow::kind).thenComparing(RecipeRow::name, String.CASE_INSENSITIVE_ORDER);
-        return List.of(
-                Column.words("Recipe", 7, RecipeRow::name).withIcon(row -> model.isDoubtful(row.id()) ? "warning" : ""),
-                Column.words("Kind", 3, RecipeRow::kindText).sorted(byKind));
-    }
-
     private Optional<Recipe> recipe() {
-        return list.selected().flatMap(row -> model.find(row.id()));
+        return list.selected();
     }
 
     private void selected() {
@@ -138,8 +126,21 @@ final class RecipesBench implements Bench {
                 }));
     }
 
+    private void archive() {
+        recipe().ifPresent(recipe -> {
+            boolean away = !recipe.standing().archived();
+            desk.work(
+                    (away ? "Archiving " : "Taking out of the archive ") + recipe.name(),
+                    () -> model.archive(recipe.id(), away));
+        });
+    }
+
     private void costs() {
         recipe().ifPresent(recipe -> frame.go(new Subject("cost", recipe.id())));
+    }
+
+    private String archiveLabel() {
+        return recipe().filter(recipe -> recipe.standing().archived()).isPresent() ? "Take out of archive" : "Archive";
     }
 
     @Override
@@ -152,13 +153,14 @@ final class RecipesBench implements Bench {
                         .when(() -> recipe().isPresent()),
                 BenchAction.of("cost", "Cost", "costing", this::costs)
                         .when(() -> recipe().isPresent() && model.hasCosts()),
+                BenchAction.of("archive", archiveLabel(), "archive", this::archive)
+                        .when(() -> recipe().isPresent()),
                 BenchAction.of("remove", "Remove", "remove", this::remove).when(() -> recipe().isPresent()));
     }
 
     @Override
     public void refresh() {
-        list.setRows(model.rows());
-        selected();
+        list.refresh();
     }
 
     @Override
@@ -168,6 +170,6 @@ final class RecipesBench implements Bench {
 
     @Override
     public void focus() {
-        list.setFocus();
+        list.table().setFocus();
     }
 }

@@ -4,6 +4,7 @@ import etamine.base.Problem;
 import etamine.kitchen.cost.Costs;
 import etamine.kitchen.cost.RecipeCost;
 import etamine.kitchen.find.NameMatch;
+import etamine.kitchen.house.House;
 import etamine.kitchen.house.Kitchen;
 import etamine.kitchen.item.ItemStarter;
 import etamine.kitchen.recipe.Basis;
@@ -16,12 +17,15 @@ import etamine.measures.MeasureStyle;
 import etamine.measures.Quantity;
 import etamine.measures.QuantityText;
 import etamine.recipes.Change;
+import etamine.recipes.RecipeSearch;
 import etamine.storage.BookException;
+import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What the recipes bench shows and does, without widgets. Safe on any thread. */
 final class RecipesModel {
@@ -84,16 +88,27 @@ final class RecipesModel {
                 .toList();
     }
 
-    List<RecipeRow> rows() {
-        return ware.recipes().all().values().stream()
-                .map(this::row)
-                .sorted(Comparator.comparing(RecipeRow::kind)
-                        .thenComparing(RecipeRow::name, String.CASE_INSENSITIVE_ORDER))
-                .toList();
+    /** The recipes that fit a wish: by kind and name, or, when something is typed, best first. */
+    List<RecipeRow> rows(RecipeSearch.Wanted wanted) {
+        Stream<RecipeRow> rows = ware.search().find(wanted).stream()
+                .flatMap(hit -> find(hit.recipe()).map(recipe -> row(recipe, hit.excerpt())).stream());
+        return wanted.text().isBlank()
+                ? rows.sorted(Comparator.comparing(RecipeRow::kind)
+                                .thenComparing(RecipeRow::name, String.CASE_INSENSITIVE_ORDER))
+                        .toList()
+                : rows.toList();
     }
 
-    private RecipeRow row(Recipe recipe) {
-        return new RecipeRow(recipe.id(), recipe.name(), recipe.kind());
+    List<String> stations() {
+        return ware.search().stations();
+    }
+
+    Change archive(String id, boolean archived) {
+        return ware.book().archive(id, archived);
+    }
+
+    private RecipeRow row(Recipe recipe, String found) {
+        return new RecipeRow(recipe.id(), recipe.name(), recipe.kind(), recipe.tested(), found);
     }
 
     Optional<Recipe> find(String id) {
@@ -112,7 +127,7 @@ final class RecipesModel {
         return new Checked(
                 recipe.id(),
                 ware.book().placed(recipe),
-                ware.trials().map(trials -> trials.trust(recipe)),
+                ware.past().trials().trust(recipe),
                 new BalanceText(this).of(ware.scales().balances().of(recipe)));
     }
 
@@ -203,6 +218,15 @@ final class RecipesModel {
                 .map(house -> house.measures())
                 .orElse(MeasureStyle.METRIC);
         return QuantityText.format(quantity, style);
+    }
+
+    ZoneId zone() {
+        return ware.others()
+                .kitchen()
+                .get()
+                .map(Kitchen::house)
+                .map(House::zone)
+                .orElse(ZoneId.systemDefault());
     }
 
     static String sentences(Change.Refused refused) {

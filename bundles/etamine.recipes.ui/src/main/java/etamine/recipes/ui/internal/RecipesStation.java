@@ -36,6 +36,8 @@ public final class RecipesStation implements Station {
     private final RecipeBook book;
     private final UseLines lines;
     private final Kitchenware.Scales scales;
+    private final Kitchenware.Past past;
+    private final RecipeSearch search;
 
     @Reference(
             cardinality = ReferenceCardinality.OPTIONAL,
@@ -61,24 +63,6 @@ public final class RecipesStation implements Station {
             policyOption = ReferencePolicyOption.GREEDY)
     private volatile @Nullable Kitchen kitchen;
 
-    @Reference(
-            cardinality = ReferenceCardinality.OPTIONAL,
-            policy = ReferencePolicy.DYNAMIC,
-            policyOption = ReferencePolicyOption.GREEDY)
-    private volatile @Nullable Trials trials;
-
-    @Reference(
-            cardinality = ReferenceCardinality.OPTIONAL,
-            policy = ReferencePolicy.DYNAMIC,
-            policyOption = ReferencePolicyOption.GREEDY)
-    private volatile @Nullable Revisions revisions;
-
-    @Reference(
-            cardinality = ReferenceCardinality.OPTIONAL,
-            policy = ReferencePolicy.DYNAMIC,
-            policyOption = ReferencePolicyOption.GREEDY)
-    private volatile @Nullable RecipeSearch search;
-
     /** The station of the open book. */
     @Activate
     public RecipesStation(
@@ -87,11 +71,16 @@ public final class RecipesStation implements Station {
             @Reference UseLines lines,
             @Reference Scaling scaling,
             @Reference Vessels vessels,
-            @Reference Balances balances) {
+            @Reference Balances balances,
+            @Reference Trials trials,
+            @Reference Revisions revisions,
+            @Reference RecipeSearch search) {
         this.recipes = recipes;
         this.book = book;
         this.lines = lines;
         this.scales = new Kitchenware.Scales(scaling, vessels, balances);
+        this.past = new Kitchenware.Past(trials, revisions);
+        this.search = search;
     }
 
     @Override
@@ -130,9 +119,8 @@ public final class RecipesStation implements Station {
                 book,
                 lines,
                 scales,
-                Optional.ofNullable(trials),
-                Optional.ofNullable(revisions),
-                Optional.ofNullable(search),
+                past,
+                search,
                 new Kitchenware.Neighbours(
                         () -> Optional.ofNullable(items),
                         () -> Optional.ofNullable(starter),

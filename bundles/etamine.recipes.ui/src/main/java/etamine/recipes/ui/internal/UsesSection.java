@@ -94,15 +94,15 @@ final class UsesSection implements EntryLines.Acts {
     }
 
     private void say(String sentence) {
-        if (!report.getText().equals(sentence)) {
-            report.setText(sentence);
-            form.reflow();
-        }
+        form.say(report, sentence);
     }
 
+    /** Nothing for a line that is clear, so that Enter never takes another one for it. */
     @Override
     public List<String> complete(String typed) {
-        return desk.ware().lines().complete(typed, COMPLETIONS);
+        boolean enough =
+                !typed.strip().endsWith(",") && desk.ware().lines().read(typed) instanceof UseLines.Reading.Clear;
+        return enough ? List.of() : desk.ware().lines().complete(typed, COMPLETIONS);
     }
 
     @Override

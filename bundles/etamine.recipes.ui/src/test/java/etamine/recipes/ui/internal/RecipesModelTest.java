@@ -200,10 +200,10 @@ class RecipesModelTest {
         stove.model.add("Plate", Kind.PLATE);
         stove.model.add("Bouillon", Kind.COMPONENT);
 
-        assertThat(stove.model.rows())
+        assertThat(stove.model.rows(RecipeFilter.NONE.wanted()))
                 .extracting(RecipeRow::name)
                 .containsExactly("Bouillon", "Celeriac purée", "Plate");
-        assertThat(stove.model.rows().get(2).kindText()).isEqualTo("Plate");
+        assertThat(stove.model.rows(RecipeFilter.NONE.wanted()).get(2).icon()).isEqualTo("plate");
         assertThat(KindText.read("Breakdown")).isEqualTo(Kind.BREAKDOWN);
     }
 

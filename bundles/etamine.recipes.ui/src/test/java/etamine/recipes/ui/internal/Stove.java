@@ -9,11 +9,20 @@ import etamine.measures.Equivalence;
 import etamine.measures.Quantity;
 import etamine.measures.Ratio;
 import etamine.measures.Unit;
+import etamine.recipes.RecipeSearch;
+import etamine.recipes.Revisions;
+import etamine.recipes.Trials;
 import etamine.recipes.UseLines;
+import etamine.recipes.internal.CardText;
 import etamine.recipes.internal.ExactScaling;
 import etamine.recipes.internal.GraphRecipes;
+import etamine.recipes.internal.IndexedSearch;
+import etamine.recipes.internal.KnownItems;
 import etamine.recipes.internal.MadeItems;
+import etamine.recipes.internal.MeasuredTrials;
 import etamine.recipes.internal.RecipeShelf;
+import etamine.recipes.internal.RolledAllergens;
+import etamine.recipes.internal.ShelfRevisions;
 import etamine.recipes.internal.ShelvedRecipes;
 import etamine.recipes.internal.TypedLines;
 import etamine.recipes.internal.VesselSizes;
@@ -29,6 +38,19 @@ import java.util.TreeMap;
 
 /** The bench's model on the real services, a book in memory and a short list of ingredients. */
 final class Stove {
+    private final Map<String, Item> listed = new TreeMap<>(Map.of(
+            "celeriac",
+            item(
+                    "celeriac",
+                    "Celeriac",
+                    new Allergens(Set.of("celery"), Set.of(), true),
+                    new Preparation(
+                            "peeled, large dice",
+                            Ratio.parse("0.74"),
+                            List.of(new Equivalence(Quantity.parse("1 cup"), Quantity.parse("156 g"))))),
+            "cream",
+            item("cream", "Cream", Allergens.unknown())));
+
     final VolatileBook book = new VolatileBook();
     private final RecipeShelf shelf = new RecipeShelf(book);
     private final MadeItems made = new MadeItems(shelf, () -> Optional.of(this.items()));
@@ -43,25 +65,25 @@ final class Stove {
                     new ExactScaling(shelf, () -> Optional.of(items()), made),
                     new VesselSizes(),
                     new WeighedBalances(shelf, () -> Optional.of(items()), made)),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
+            new Kitchenware.Past(trials(), revisions()),
+            search(),
             new Kitchenware.Neighbours(
                     () -> Optional.of(items()), () -> Optional.of(this.starter), Optional::empty, Optional::empty));
     final RecipesModel model = new RecipesModel(ware);
     final RecipeStory story = new RecipeStory(ware, model);
-    private final Map<String, Item> listed = new TreeMap<>(Map.of(
-            "celeriac",
-            item(
-                    "celeriac",
-                    "Celeriac",
-                    new Allergens(Set.of("celery"), Set.of(), true),
-                    new Preparation(
-                            "peeled, large dice",
-                            Ratio.parse("0.74"),
-                            List.of(new Equivalence(Quantity.parse("1 cup"), Quantity.parse("156 g"))))),
-            "cream",
-            item("cream", "Cream", Allergens.unknown())));
+
+    private Trials trials() {
+        return new MeasuredTrials(writing, shelf, () -> Optional.of(items()), made);
+    }
+
+    private Revisions revisions() {
+        return new ShelfRevisions(writing, shelf, new CardText(() -> Optional.of(items()), made));
+    }
+
+    private RecipeSearch search() {
+        KnownItems known = () -> Optional.of(items());
+        return new IndexedSearch(shelf, known, made, new RolledAllergens(known, made));
+    }
 
     final ItemStarter starter = new ItemStarter() {
         @Override
