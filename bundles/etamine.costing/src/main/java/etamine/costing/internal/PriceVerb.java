@@ -111,7 +111,8 @@ public final class PriceVerb implements Verb {
         List<BigDecimal> endings = call.option("--endings").isPresent()
                 ? endings(call.option("--endings").get())
                 : usual.endings();
-        String way = call.option("--round").orElse(usual.way().name());
+        PriceRounding.Way fitting = call.has("--endings") && !endings.isEmpty() ? PriceRounding.Way.UP : usual.way();
+        String way = call.option("--round").orElse(fitting.name());
         for (PriceRounding.Way known : PriceRounding.Way.values()) {
             if (known.name().equalsIgnoreCase(way.strip())) {
                 return new PriceRounding(known, endings);
