@@ -1,5 +1,6 @@
 package etamine.kitchen.allergen;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -16,6 +17,11 @@ public record Group(String id, String name, boolean named, Map<Substance, Standi
     /** Copies the map. */
     public Group {
         members = Map.copyOf(members);
+    }
+
+    /** A short name for narrow columns. */
+    public String brief() {
+        return id.substring(0, 1).toUpperCase(Locale.ROOT) + id.substring(1);
     }
 
     /** Whether it has any of these. */

@@ -23,6 +23,11 @@ public record House(String name, Currency currency, ZoneId zone, MeasureStyle me
         this(name, currency, zone, measures, DeclarationList.EU);
     }
 
+    /** The same house declaring allergens by another list. */
+    public House withAllergenList(DeclarationList list) {
+        return new House(name, currency, zone, measures, list);
+    }
+
     /** Money of this house. */
     public Money money(BigDecimal amount) {
         return new Money(amount, currency);

@@ -24,7 +24,7 @@ import org.osgi.service.component.annotations.Reference;
 public final class RolledAllergens implements AllergenRollUp {
     private final KnownItems known;
     private final MadeItems made;
-    private volatile Whole whole;
+    private volatile Optional<Whole> whole = Optional.empty();
 
     private record Whole(FactRoll roll, Map<String, Rolled> recipes) {}
 
@@ -33,21 +33,20 @@ public final class RolledAllergens implements AllergenRollUp {
     public RolledAllergens(@Reference KnownItems known, @Reference MadeItems made) {
         this.known = known;
         this.made = made;
-        this.whole = new Whole(made.roll(), Map.of());
     }
 
     @Override
     public Map<String, Rolled> recipes() {
         FactRoll roll = made.roll();
-        Whole now = whole;
-        if (now.roll != roll || now.recipes.isEmpty()) {
+        Optional<Whole> now = whole.filter(known -> known.roll == roll);
+        if (now.isEmpty()) {
             RolledFacts facts = new RolledFacts(roll.facts());
             Map<String, Rolled> recipes = new TreeMap<>();
             roll.graph().recipes().forEach((id, recipe) -> recipes.put(id, rolled(recipe, roll, facts)));
-            now = new Whole(roll, Collections.unmodifiableMap(recipes));
+            now = Optional.of(new Whole(roll, Collections.unmodifiableMap(recipes)));
             whole = now;
         }
-        return now.recipes;
+        return now.orElseThrow().recipes;
     }
 
     @Override

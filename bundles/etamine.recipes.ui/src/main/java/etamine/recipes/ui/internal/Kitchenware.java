@@ -25,6 +25,7 @@ import java.util.function.Supplier;
  * @param scales scales them
  * @param past knows how they were made and what they were
  * @param search finds them
+ * @param insight allergens and rivers
  * @param others what other modules offer, while they are there
  */
 record Kitchenware(
@@ -34,6 +35,7 @@ record Kitchenware(
         Scales scales,
         Past past,
         RecipeSearch search,
+        Insight insight,
         Neighbours others) {
 
     /**

@@ -37,6 +37,8 @@ final class RecipesBench implements Bench {
         pages = new Pages(sash);
         page("write", "Write", WritePage::new);
         page("scale", "Scale", ScalePage::new);
+        page("yield", "Yield", RiverPane::new);
+        page("allergens", "Allergens", AllergenPane::new);
         page("tests", "Tests", TestsPage::new);
         page("history", "History", HistoryPage::new);
         pages.onShow(id -> turned());

@@ -5,10 +5,14 @@ import etamine.kitchen.house.Kitchen;
 import etamine.kitchen.item.ItemStarter;
 import etamine.kitchen.item.Items;
 import etamine.kitchen.recipe.Recipes;
+import etamine.recipes.AllergenRollUp;
 import etamine.recipes.Balances;
+import etamine.recipes.Cards;
 import etamine.recipes.RecipeBook;
 import etamine.recipes.RecipeSearch;
 import etamine.recipes.Revisions;
+import etamine.recipes.RiverPapers;
+import etamine.recipes.Rivers;
 import etamine.recipes.Scaling;
 import etamine.recipes.Trials;
 import etamine.recipes.UseLines;
@@ -38,6 +42,8 @@ public final class RecipesStation implements Station {
     private final Kitchenware.Scales scales;
     private final Kitchenware.Past past;
     private final RecipeSearch search;
+    private final AllergenRollUp allergens;
+    private final Rivers rivers;
 
     @Reference(
             cardinality = ReferenceCardinality.OPTIONAL,
@@ -63,6 +69,18 @@ public final class RecipesStation implements Station {
             policyOption = ReferencePolicyOption.GREEDY)
     private volatile @Nullable Kitchen kitchen;
 
+    @Reference(
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    private volatile @Nullable RiverPapers riverPapers;
+
+    @Reference(
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    private volatile @Nullable Cards cards;
+
     /** The station of the open book. */
     @Activate
     public RecipesStation(
@@ -74,13 +92,17 @@ public final class RecipesStation implements Station {
             @Reference Balances balances,
             @Reference Trials trials,
             @Reference Revisions revisions,
-            @Reference RecipeSearch search) {
+            @Reference RecipeSearch search,
+            @Reference AllergenRollUp allergens,
+            @Reference Rivers rivers) {
         this.recipes = recipes;
         this.book = book;
         this.lines = lines;
         this.scales = new Kitchenware.Scales(scaling, vessels, balances);
         this.past = new Kitchenware.Past(trials, revisions);
         this.search = search;
+        this.allergens = allergens;
+        this.rivers = rivers;
     }
 
     @Override
@@ -121,6 +143,8 @@ public final class RecipesStation implements Station {
                 scales,
                 past,
                 search,
+                new Insight(
+                        allergens, rivers, () -> Optional.ofNullable(riverPapers), () -> Optional.ofNullable(cards)),
                 new Kitchenware.Neighbours(
                         () -> Optional.ofNullable(items),
                         () -> Optional.ofNullable(starter),

@@ -16,6 +16,7 @@ import etamine.recipes.UseLines;
 import etamine.recipes.internal.CardText;
 import etamine.recipes.internal.ExactScaling;
 import etamine.recipes.internal.GraphRecipes;
+import etamine.recipes.internal.GraphRivers;
 import etamine.recipes.internal.IndexedSearch;
 import etamine.recipes.internal.KnownItems;
 import etamine.recipes.internal.MadeItems;
@@ -67,6 +68,11 @@ final class Stove {
                     new WeighedBalances(shelf, () -> Optional.of(items()), made)),
             new Kitchenware.Past(trials(), revisions()),
             search(),
+            new Insight(
+                    new RolledAllergens(() -> Optional.of(items()), made),
+                    new GraphRivers(shelf, () -> Optional.of(items()), made),
+                    Optional::empty,
+                    Optional::empty),
             new Kitchenware.Neighbours(
                     () -> Optional.of(items()), () -> Optional.of(this.starter), Optional::empty, Optional::empty));
     final RecipesModel model = new RecipesModel(ware);
