@@ -8,14 +8,17 @@ import etamine.kitchen.item.Item;
 import etamine.kitchen.item.ItemMentions;
 import etamine.kitchen.item.Replacement;
 import etamine.kitchen.stock.MovementKind;
+import etamine.measures.Dimension;
 import etamine.measures.Quantity;
 import etamine.measures.UnitPrice;
 import etamine.storage.Transaction;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -40,20 +43,21 @@ public final class StockMentions implements ItemMentions {
 
     @Override
     public List<Mention> of(String item) {
-        Map<LotKey, Long> lots = journal.amounts(item);
-        if (lots.isEmpty()) {
+        if (journal.amounts(item).isEmpty()) {
             return List.of();
         }
         ItemMeasure measure = items.measure(item);
-        String text = lots.size() == 1
-                ? "In stock: "
-                        + lots.entrySet().stream()
-                                .map(lot -> measure.shown(lot.getKey().dimension(), lot.getValue())
-                                        .toString())
-                                .findFirst()
-                                .orElse("")
-                : "In stock: " + lots.size() + " lots";
-        return List.of(new Mention("stock", item, text));
+        Map<LotKey, Long> lots = Netting.of(journal.amounts(item));
+        Map<Dimension, Long> sums = new EnumMap<>(Dimension.class);
+        lots.forEach((lot, amount) -> sums.merge(lot.dimension(), amount, Long::sum));
+        String much = sums.entrySet().stream()
+                .map(sum -> measure.shown(sum.getKey(), sum.getValue()).toString())
+                .collect(Collectors.joining(" and "));
+        return List.of(new Mention(
+                "stock",
+                item,
+                "In stock: " + (lots.isEmpty() ? "nothing left" : much)
+                        + (lots.size() > 1 ? " in " + lots.size() + " lots" : "")));
     }
 
     @Override

@@ -87,7 +87,7 @@ final class AllergenText {
             return new Attempt.Bad("Write contains, may contain, no or unknown.");
         }
         if (state.equals(NO) && !shown.known() && !word.isEmpty()) {
-            return new Attempt.Bad("It counts as unknown until both lists are established: tick that below first.");
+            return new Attempt.Bad("It counts as unknown until both lists are established: tick that first.");
         }
         if (state.equals(UNKNOWN) && shown.known() && !cells.get(1).isBlank()) {
             return new Attempt.Bad("Both lists are ticked as established; take the tick away first.");

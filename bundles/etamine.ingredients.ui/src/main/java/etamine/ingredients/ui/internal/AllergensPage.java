@@ -31,7 +31,6 @@ final class AllergensPage implements Page {
         this.saving = saving;
         form = new FormPane(parent);
         form.remark(Allergens.CAUTION);
-        allergens = form.wide(cell -> new EditGrid(cell, "grid:allergens", allergenColumns(), this::saveAllergen));
         known = form.check("Both lists are established", "field:allergens-known");
         known.addListener(
                 SWT.Selection, event -> saving.save().accept(shown, AllergenText.known(known.getSelection())));
@@ -39,6 +38,7 @@ final class AllergensPage implements Page {
         amount.setMessage("not measured");
         sulphites = new SavedField(
                 form, amount, (about, typed) -> saving.attempt(about, FieldText.read(Field.SULPHITES, typed)));
+        allergens = form.wide(cell -> new EditGrid(cell, "grid:allergens", allergenColumns(), this::saveAllergen));
         form.heading("Ways of eating");
         diets = form.wide(cell -> new EditGrid(cell, "grid:diets", dietColumns(), this::saveDiet));
     }

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -30,7 +31,7 @@ final class TestsPage implements Page {
     private final Button acceptTest;
     private final Button acceptMean;
     private String shown = "";
-    private int row = -1;
+    private int at = -1;
 
     TestsPage(Composite parent, IngredientsModel model, Saving saving) {
         this.model = model;
@@ -39,11 +40,15 @@ final class TestsPage implements Page {
         form.heading("Yield tests");
         tests = form.wide(cell -> new EditGrid(cell, "grid:tests", columns(), this::save));
         tests.onRow(entered -> {
-            row = entered;
+            at = entered;
             enable();
         });
-        acceptTest = button("Work with the yield of this test", "button:accept-test", this::acceptTest);
-        acceptMean = button("Work with the mean of its tests", "button:accept-mean", this::acceptMean);
+        Composite accepting = form.wide(cell -> new Composite(cell, SWT.NONE));
+        RowLayout row = new RowLayout(SWT.HORIZONTAL);
+        row.marginLeft = 0;
+        accepting.setLayout(row);
+        acceptTest = button(accepting, "Work with the yield of this test", "button:accept-test", this::acceptTest);
+        acceptMean = button(accepting, "Work with the mean of its tests", "button:accept-mean", this::acceptMean);
         form.heading("What they say together");
         spreads = form.wide(cell -> new ListTable<>(cell, "table:spreads", SpreadText.Row::key, spreadColumns())
                 .whenEmpty("Write a preparation first, on the page before."));
@@ -54,8 +59,8 @@ final class TestsPage implements Page {
     private List<GridColumn> columns() {
         return List.of(
                 GridColumn.entry("preparation", 5).completing(this::preparations),
-                GridColumn.entry("day, today if empty", 3),
-                GridColumn.entry("trim or cooking", 3).completing(typed -> TestText.KINDS),
+                GridColumn.entry("day", 3),
+                GridColumn.entry("trim, cooking", 3).completing(typed -> TestText.KINDS),
                 GridColumn.entry("went in", 3),
                 GridColumn.entry("came out", 3),
                 GridColumn.figure("yield", 4),
@@ -72,10 +77,9 @@ final class TestsPage implements Page {
                 Column.words("From", 6, SpreadText.Row::source));
     }
 
-    private Button button(String label, String id, Runnable run) {
-        Button button = form.wide(cell -> new Button(cell, SWT.PUSH));
-        button.setLayoutData(new GridData(SWT.LEFT, SWT.TOP, false, false));
-        Spoken.id(button, id).setText(label);
+    private static Button button(Composite parent, String label, String id, Runnable run) {
+        Button button = Spoken.id(new Button(parent, SWT.PUSH), id);
+        button.setText(label);
         button.addListener(SWT.Selection, event -> run.run());
         return button;
     }
@@ -86,15 +90,15 @@ final class TestsPage implements Page {
                 .orElse(List.of());
     }
 
-    private Optional<String> save(String about, int at, List<String> cells) {
-        return model.find(about).flatMap(now -> saving.attempt(about, TestText.row(now, at, cells, model.today())));
+    private Optional<String> save(String about, int row, List<String> cells) {
+        return model.find(about).flatMap(now -> saving.attempt(about, TestText.row(now, row, cells, model.today())));
     }
 
     private Optional<Place> place() {
         return model.find(shown)
                 .map(TestText::places)
-                .filter(places -> row >= 0 && row < places.size())
-                .map(places -> places.get(row));
+                .filter(places -> at >= 0 && at < places.size())
+                .map(places -> places.get(at));
     }
 
     private void acceptTest() {
@@ -121,7 +125,7 @@ final class TestsPage implements Page {
     @Override
     public void show(Ingredient ingredient) {
         if (!shown.equals(ingredient.id())) {
-            row = TestText.places(ingredient).isEmpty() ? -1 : 0;
+            at = TestText.places(ingredient).isEmpty() ? -1 : 0;
         }
         shown = ingredient.id();
         tests.show(ingredient.id(), TestText.rows(ingredient));
