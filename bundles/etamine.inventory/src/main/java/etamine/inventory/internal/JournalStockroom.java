@@ -243,6 +243,10 @@ public final class JournalStockroom implements Stockroom {
                 standing.stream().noneMatch(known -> known.id().equals(movement)),
                 Reason.MOVEMENT,
                 "The movement “" + movement + "” has been taken back already.");
+        Movers.refuseIf(
+                Json.parse(entry.detail()).has(StockMentions.MERGED_WITH),
+                Reason.MOVEMENT,
+                "This movement belongs to two ingredients that became one; undo the merge, or count what is there.");
         List<String> back = new ArrayList<>(List.of(movement));
         otherHalf(entry, standing).ifPresent(half -> back.add(half.id()));
         journal.book().write("Take back a movement of " + items.name(item), transaction -> {

@@ -29,6 +29,9 @@ import org.osgi.service.component.annotations.Reference;
  */
 @Component
 public final class StockMentions implements ItemMentions {
+    /** Marks the two halves of what went over; each names the item of the other half. */
+    static final String MERGED_WITH = "mergedWith";
+
     private final StockJournal journal;
     private final KnownItems items;
     private final Kitchen kitchen;
@@ -67,8 +70,10 @@ public final class StockMentions implements ItemMentions {
         Instant at = kitchen.clock().instant().truncatedTo(ChronoUnit.MILLIS);
         int written = 0;
         for (Map.Entry<LotKey, Long> lot : journal.amounts(from.id()).entrySet()) {
-            Draft out = new Draft(MovementKind.MOVED, from.id(), lot.getKey(), -lot.getValue(), why);
-            Draft in = in(replacement, lot.getKey(), lot.getValue(), why);
+            ObjectNode toInto = why.deepCopy().put(MERGED_WITH, into.id());
+            ObjectNode toFrom = why.deepCopy().put(MERGED_WITH, from.id());
+            Draft out = new Draft(MovementKind.MOVED, from.id(), lot.getKey(), -lot.getValue(), toInto);
+            Draft in = in(replacement, lot.getKey(), lot.getValue(), toFrom);
             transaction.append(StockJournal.LEDGER, out.at(at));
             transaction.append(StockJournal.LEDGER, in.at(at));
             written += 2;

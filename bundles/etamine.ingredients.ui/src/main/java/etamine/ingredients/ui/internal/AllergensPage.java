@@ -46,7 +46,7 @@ final class AllergensPage implements Page {
     private static List<GridColumn> allergenColumns() {
         return List.of(
                 GridColumn.entry("allergen", 4).completing(AllergenText::words),
-                GridColumn.entry("contains, may contain, no, unknown", 4)
+                GridColumn.entry("contains or not", 4)
                         .completing(typed -> AllergenText.starting(typed, AllergenText.STATES.stream())),
                 GridColumn.entry("which species, nut or cereal", 5).completing(AllergenText::names));
     }
@@ -54,7 +54,7 @@ final class AllergensPage implements Page {
     private static List<GridColumn> dietColumns() {
         return List.of(
                 GridColumn.entry("way of eating", 4),
-                GridColumn.entry("suits, does not, unknown", 4)
+                GridColumn.entry("suits or not", 4)
                         .completing(typed -> AllergenText.starting(typed, DietText.STATES.stream())));
     }
 

@@ -180,11 +180,9 @@ final class IngredientsBench implements Bench {
         return List.of(
                 BenchAction.of("add", "Add ingredient", "add", this::add).onKey(SWT.MOD1 | 'N'),
                 BenchAction.of("remove", "Remove", "remove", this::remove).when(listed),
-                BenchAction.of("duplicates", "Find duplicates", "", () -> merge(false)),
-                BenchAction.of("merge", "Merge into another", "", () -> merge(true))
-                        .when(listed),
-                BenchAction.of("starter", "Add common ingredients", "", this::start)
-                        .when(() -> startersMissing));
+                BenchAction.of("duplicates", "Duplicates", "", () -> merge(false)),
+                BenchAction.of("merge", "Merge", "", () -> merge(true)).when(listed),
+                BenchAction.of("starter", "Common ingredients", "", this::start).when(() -> startersMissing));
     }
 
     @Override

@@ -59,11 +59,11 @@ final class TestsPage implements Page {
     private List<GridColumn> columns() {
         return List.of(
                 GridColumn.entry("preparation", 5).completing(this::preparations),
-                GridColumn.entry("day", 3),
+                GridColumn.entry("day", 4),
                 GridColumn.entry("trim, cooking", 3).completing(typed -> TestText.KINDS),
                 GridColumn.entry("went in", 3),
                 GridColumn.entry("came out", 3),
-                GridColumn.figure("yield", 4),
+                GridColumn.figure("yield", 3),
                 GridColumn.entry("who weighed", 3).under(),
                 GridColumn.entry("what was special about it", 8).under());
     }
