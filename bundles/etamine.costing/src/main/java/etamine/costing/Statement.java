@@ -40,7 +40,7 @@ public record Statement(
 
     /**
      * What of the variance belongs to no bought ingredient: the value of things made here that the shelf gained or lost,
-     * and the Q factor and packaging of what was sold. With the variances it adds up to the whole exactly.
+     * parts of breakdowns that nothing sold used, and the Q factor and packaging of what was sold. With the variances it adds up to the whole exactly.
      */
     public Optional<Money> beside() {
         return variance().map(whole -> variances.stream().map(Variance::money).reduce(whole, Money::minus));

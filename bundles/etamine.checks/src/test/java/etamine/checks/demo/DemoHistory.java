@@ -22,7 +22,7 @@ import java.util.TreeMap;
  * The same written part always gives the same history. Run {@link #main} after a change to the written part.
  */
 public final class DemoHistory {
-    /** What goes into staff meals, coffee and the like in a week, beside the menu. */
+    /** What goes into staff meals and the kitchen's own coffee in a week, beside the menu. */
     private static final Map<String, String> BESIDE_THE_MENU = Map.ofEntries(
             Map.entry("coffee", "1.1 kg"),
             Map.entry("tea", "90 g"),
@@ -124,14 +124,14 @@ public final class DemoHistory {
     }
 
     private List<ItemHistory.Entry> entries() {
-        Map<String, Map<LocalDate, Long>> use = use();
+        Map<String, ItemDoors> use = use();
         List<ItemHistory.Entry> entries = new ArrayList<>();
         for (Item item : kitchen.items().values()) {
-            Map<LocalDate, Long> daily = use.getOrDefault(item.id(), Map.of());
+            ItemDoors daily = use.getOrDefault(item.id(), new ItemDoors());
             if (SHELVED.contains(item.id())) {
                 entries.addAll(history(item, Supply.made(item), daily));
             } else if (!kitchen.packs(item.id()).isEmpty()) {
-                long weekly = daily.values().stream().mapToLong(Long::longValue).sum() / (ServiceDays.WEEKS_BACK + 2);
+                long weekly = daily.total() / (ServiceDays.WEEKS_BACK + 2);
                 entries.addAll(
                         history(item, Supply.bought(kitchen, item, weekly).orElseThrow(), daily));
             }
@@ -142,7 +142,7 @@ public final class DemoHistory {
         return entries;
     }
 
-    private List<ItemHistory.Entry> history(Item item, Supply supply, Map<LocalDate, Long> daily) {
+    private List<ItemHistory.Entry> history(Item item, Supply supply, ItemDoors daily) {
         ItemHistory.Terms terms = new ItemHistory.Terms(
                 kitchen.par(item.id()),
                 kitchen.onOrder(item.id(), today),
@@ -152,23 +152,37 @@ public final class DemoHistory {
     }
 
     /** What every open day takes of each item in whole grams, millilitres or pieces, what is left over carried on. */
-    private Map<String, Map<LocalDate, Long>> use() {
-        Map<String, Long> carried = new HashMap<>();
-        Map<String, Map<LocalDate, Long>> use = new TreeMap<>();
+    private Map<String, ItemDoors> use() {
+        Carried menu = new Carried();
+        Carried staff = new Carried();
+        Map<String, ItemDoors> use = new TreeMap<>();
         for (LocalDate day : service.covers().keySet()) {
-            Map<String, Long> takes = work.takes(service.guessed(day));
-            BESIDE_THE_MENU.forEach(
-                    (item, weekly) -> takes.merge(item, Quantity.parse(weekly).toBase() / OPEN_DAYS, Long::sum));
-            if (!day.isBefore(today.minusDays(FORGOTTEN_DAYS))) {
-                takes.remove(FORGOTTEN);
-            }
-            takes.forEach((item, amount) -> {
-                long exact = amount + carried.getOrDefault(item, 0L);
-                carried.put(item, exact % GRAIN);
-                use.computeIfAbsent(item, key -> new TreeMap<>()).put(day, exact / GRAIN * GRAIN);
+            work.takes(service.guessed(day)).forEach((item, amount) -> {
+                long whole = menu.whole(item, amount);
+                use.computeIfAbsent(item, key -> new ItemDoors()).sell(day, whole);
+            });
+            BESIDE_THE_MENU.forEach((item, weekly) -> {
+                long whole = staff.whole(item, Quantity.parse(weekly).toBase() / OPEN_DAYS);
+                boolean forgotten = item.equals(FORGOTTEN) && !day.isBefore(today.minusDays(FORGOTTEN_DAYS));
+                if (!forgotten) {
+                    use.computeIfAbsent(item, key -> new ItemDoors()).feed(day, whole);
+                }
             });
         }
+        UnusualDays.ALL.forEach(event -> use.computeIfAbsent(event.item(), key -> new ItemDoors())
+                .happens(today.minusDays(event.daysAgo()), event.kind(), event.base(), event.reason()));
         return use;
+    }
+
+    /** Whole grams, millilitres or pieces, what is left over kept for the next day. */
+    private static final class Carried {
+        private final Map<String, Long> rest = new HashMap<>();
+
+        long whole(String item, long amount) {
+            long exact = amount + rest.getOrDefault(item, 0L);
+            rest.put(item, exact % GRAIN);
+            return exact / GRAIN * GRAIN;
+        }
     }
 
     private ObjectNode json(ItemHistory.Entry entry, String id) {
@@ -201,7 +215,7 @@ public final class DemoHistory {
 
     private Optional<UnitPrice> unitCost(ItemHistory.Entry entry) {
         Dimension dimension = entry.item().dimension();
-        boolean comes = Set.of("opening", "received", "made").contains(entry.kind());
+        boolean comes = Set.of("opening", "received", "made", "brought").contains(entry.kind());
         if (entry.item().made() && comes) {
             return Optional.of(
                     ListedPack.unitPrice(madeCosts.perBase(entry.item().id(), entry.at()), dimension));

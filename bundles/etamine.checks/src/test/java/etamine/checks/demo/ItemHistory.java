@@ -26,11 +26,13 @@ final class ItemHistory {
     private final Item item;
     private final Supply supply;
     private final Map<LocalDate, Long> use;
+    private final ItemDoors doors;
     private final Terms terms;
     private final Random chance;
     private final List<Entry> entries = new ArrayList<>();
     private final List<Lot> lots = new ArrayList<>();
     private long posted;
+    private long postedToStaff;
 
     /** So much of the item with the same last day. */
     private record Lot(LocalDate useBy, long amount) {}
@@ -66,10 +68,11 @@ final class ItemHistory {
      */
     record Terms(Optional<Par> par, boolean onOrderToday, Optional<LocalDate> forgottenFrom) {}
 
-    ItemHistory(Item item, Supply supply, Map<LocalDate, Long> use, Terms terms) {
+    ItemHistory(Item item, Supply supply, ItemDoors doors, Terms terms) {
         this.item = item;
         this.supply = supply;
-        this.use = use;
+        this.doors = doors;
+        this.use = doors.taken();
         this.terms = terms;
         this.chance = new Random(item.id().hashCode());
     }
@@ -82,6 +85,7 @@ final class ItemHistory {
                 restock(day, first, today);
             }
             if (day.isBefore(today)) {
+                bring(day);
                 serve(day);
             }
         }
@@ -174,10 +178,31 @@ final class ItemHistory {
         return Math.max(0, (missing + supply.lot() - 1) / supply.lot());
     }
 
+    /** What came from elsewhere in the house. */
+    private void bring(LocalDate day) {
+        doors.brought(day).ifPresent(event -> {
+            LocalDate useBy = lastDay(day, life(day));
+            lots.add(new Lot(useBy, event.amount()));
+            lots.sort(Comparator.comparing(Lot::useBy));
+            entries.add(
+                    new Entry(item, day, "14:00", event.kind(), event.amount(), useBy, supply.on(day), event.reason()));
+        });
+    }
+
     private void serve(LocalDate day) {
-        long used = use.getOrDefault(day, 0L);
-        take(used);
-        posted += used;
+        take(use.getOrDefault(day, 0L));
+        posted += doors.menu(day);
+        postedToStaff += doors.staff(day);
+        doors.gone(day)
+                .ifPresent(event -> entries.add(new Entry(
+                        item,
+                        day,
+                        "21:45",
+                        event.kind(),
+                        event.amount(),
+                        LocalDate.MAX,
+                        Optional.empty(),
+                        event.reason())));
         if (day.getDayOfWeek() == DayOfWeek.THURSDAY || day.getDayOfWeek() == DayOfWeek.SUNDAY) {
             post(day, "22:30");
         }
@@ -221,6 +246,18 @@ final class ItemHistory {
             String kind = item.group().equals("Drinks") ? "sold" : "used";
             entries.add(new Entry(item, day, time, kind, posted, LocalDate.MAX, Optional.empty(), ""));
             posted = 0;
+        }
+        if (postedToStaff > 0) {
+            entries.add(new Entry(
+                    item,
+                    day,
+                    time,
+                    "staff",
+                    postedToStaff,
+                    LocalDate.MAX,
+                    Optional.empty(),
+                    "staff meals and coffee"));
+            postedToStaff = 0;
         }
     }
 

@@ -66,8 +66,11 @@ record StatementPaper(Statement statement) {
         }
         statement
                 .beside()
-                .ifPresent(rest -> blocks.add(new Block.Text("Beside the ingredients " + Amounts.text(rest)
-                        + ": stock of things made here, Q factor and packaging.")));
+                .ifPresent(
+                        rest -> blocks.add(
+                                new Block.Text(
+                                        "Beside the ingredients " + Amounts.text(rest)
+                                                + ": stock of things made here, parts of breakdowns that nothing sold used, Q factor and packaging.")));
         statement.notes().forEach(note -> blocks.add(new Block.Caution(note)));
         return blocks;
     }

@@ -83,8 +83,10 @@ record StatementStory(MeasureStyle style) {
         }
         statement
                 .beside()
-                .ifPresent(rest -> parts.add(
-                        line("Beside the ingredients", rest, "stock of things made here, Q factor and packaging")));
+                .ifPresent(rest -> parts.add(line(
+                        "Beside the ingredients",
+                        rest,
+                        "stock of things made here, parts that nothing sold used, Q factor")));
         return Explanation.of("Variance", Amounts.text(whole), parts);
     }
 

@@ -129,7 +129,7 @@ public final class StatementVerb implements Verb {
         }
         Optional<Money> beside = statement.beside();
         beside.ifPresent(money -> lines.add("Beside the ingredients " + Amounts.text(money)
-                + ": stock of things made here, Q factor and packaging"));
+                + ": stock of things made here, parts of breakdowns that nothing sold used, Q factor and packaging"));
         return lines;
     }
 }
