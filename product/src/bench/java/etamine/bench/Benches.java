@@ -17,7 +17,7 @@ public final class Benches {
     /** Prints the figures of each bench under its name. */
     public static void main(String[] names) throws Exception {
         Path product = Path.of(System.getProperty("etamine.product"));
-        List<Bench> all = List.of(new StartBench(product), new RollUpBench(), new BookBench(product));
+        List<Bench> all = List.of(new StartBench(product), new RollUpBench(), new BookBench(product), new RecipesBench(product));
         Set<String> chosen = Set.of(names);
         try (PrintStream out =
                 new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8)) {

@@ -132,7 +132,7 @@ public final class IndexedSearch implements RecipeSearch {
 
     private RecipeTexts texts() {
         RecipeTexts now =
-                latest.of(shelf.graph(), ItemView.of(known, made), known.items().map(items -> items.all()));
+                latest.of(shelf.graph(), known.items().map(items -> items.all()).orElseGet(made::items));
         latest = now;
         return now;
     }

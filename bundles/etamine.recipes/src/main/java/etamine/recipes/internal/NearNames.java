@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Names that differ from what was typed by a slip of the fingers: a letter too many, too few, another, or two swapped.
@@ -19,16 +20,32 @@ final class NearNames {
     private static final int SHORT = 5;
     private static final int LONGEST = 40;
 
-    private final Map<Character, List<Form>> byFirst = new HashMap<>();
+    private final Collection<Item> items;
+    private final Set<String> hidden;
+    private @Nullable Map<Character, List<Form>> byFirst;
 
     private record Form(String plain, String name) {}
 
+    /** Of these items, looked through when the first slip is made. */
     NearNames(Collection<Item> items, Set<String> hidden) {
-        for (Item item : items) {
-            if (!hidden.contains(item.id())) {
-                forms(ItemNames.plain(item.name())).forEach(form -> add(new Form(form, item.name())));
+        this.items = items;
+        this.hidden = hidden;
+    }
+
+    private synchronized Map<Character, List<Form>> byFirst() {
+        Map<Character, List<Form>> forms = byFirst;
+        if (forms == null) {
+            forms = new HashMap<>();
+            for (Item item : items) {
+                if (!hidden.contains(item.id())) {
+                    for (String form : forms(ItemNames.plain(item.name()))) {
+                        add(forms, new Form(form, item.name()));
+                    }
+                }
             }
+            byFirst = forms;
         }
+        return forms;
     }
 
     /** The whole name, the part before its comma, and each longer word of it. */
@@ -46,7 +63,7 @@ final class NearNames {
         return forms;
     }
 
-    private void add(Form form) {
+    private static void add(Map<Character, List<Form>> byFirst, Form form) {
         if (!form.plain.isEmpty() && form.plain.length() <= LONGEST) {
             byFirst.computeIfAbsent(form.plain.charAt(0), key -> new ArrayList<>())
                     .add(form);
@@ -60,7 +77,7 @@ final class NearNames {
         }
         int most = plain.length() <= SHORT ? 1 : 2;
         record Hit(String name, int slips) {}
-        return byFirst.getOrDefault(plain.charAt(0), List.of()).stream()
+        return byFirst().getOrDefault(plain.charAt(0), List.of()).stream()
                 .filter(form -> Math.abs(form.plain.length() - plain.length()) <= most)
                 .map(form -> new Hit(form.name, slips(form.plain, plain, most)))
                 .filter(hit -> hit.slips <= most)

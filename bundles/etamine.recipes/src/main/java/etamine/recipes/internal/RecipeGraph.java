@@ -20,6 +20,8 @@ import java.util.TreeMap;
 
 /** The recipes of one moment and what they make of one another. Immutable. */
 final class RecipeGraph {
+    private static final int FEW = 16;
+
     private final Map<String, Recipe> recipes;
     private final Map<String, List<Recipe>> makers = new HashMap<>();
     private final Map<String, List<Recipe>> users = new HashMap<>();
@@ -68,7 +70,7 @@ final class RecipeGraph {
         Map<String, Integer> waiting = new HashMap<>();
         Deque<Recipe> ready = new ArrayDeque<>();
         for (Recipe recipe : recipes.values()) {
-            int before = needs(recipe).size();
+            int before = makersOfAnythingUsedBy(recipe).size();
             waiting.put(recipe.id(), before);
             if (before == 0) {
                 ready.add(recipe);
@@ -92,9 +94,35 @@ final class RecipeGraph {
     }
 
     private Collection<Recipe> usersOfAnythingMadeBy(Recipe recipe) {
+        if (recipe.makes().size() == 1) {
+            return usersOf(recipe.makes().get(0).item());
+        }
         Map<String, Recipe> all = new LinkedHashMap<>();
         recipe.makes().forEach(make -> usersOf(make.item()).forEach(user -> all.put(user.id(), user)));
         return all.values();
+    }
+
+    /** The same as {@link #needs}, found fast where few are needed, as in nearly every recipe. */
+    private Collection<Recipe> makersOfAnythingUsedBy(Recipe recipe) {
+        List<Recipe> few = new ArrayList<>(4);
+        for (Use use : recipe.uses()) {
+            for (Recipe maker : makers.getOrDefault(use.item(), List.of())) {
+                addOnce(few, maker);
+            }
+            if (!use.substitutes().isEmpty() || few.size() > FEW) {
+                return needs(recipe);
+            }
+        }
+        return few;
+    }
+
+    private static void addOnce(List<Recipe> few, Recipe maker) {
+        for (Recipe known : few) {
+            if (known == maker) {
+                return;
+            }
+        }
+        few.add(maker);
     }
 
     /** The recipes that make anything a recipe uses or names as a substitute. */

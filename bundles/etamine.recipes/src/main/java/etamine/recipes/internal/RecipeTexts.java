@@ -1,6 +1,7 @@
 package etamine.recipes.internal;
 
 import etamine.kitchen.item.Item;
+import etamine.kitchen.item.ItemChanges;
 import etamine.kitchen.recipe.Make;
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Step;
@@ -8,6 +9,7 @@ import etamine.kitchen.recipe.Use;
 import etamine.recipes.RecipeSearch.Place;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -23,8 +25,8 @@ import org.jspecify.annotations.Nullable;
  * @param items the items their names are of
  * @param all one for each recipe, in the order of ids
  */
-record RecipeTexts(RecipeGraph graph, Optional<Map<String, Item>> items, List<Text> all) {
-    static final RecipeTexts NONE = new RecipeTexts(RecipeGraph.of(Map.of()), Optional.empty(), List.of());
+record RecipeTexts(RecipeGraph graph, Map<String, Item> items, List<Text> all) {
+    static final RecipeTexts NONE = new RecipeTexts(RecipeGraph.of(Map.of()), Map.of(), List.of());
     private static final int AROUND = 30;
 
     /**
@@ -103,21 +105,38 @@ record RecipeTexts(RecipeGraph graph, Optional<Map<String, Item>> items, List<Te
     }
 
     /** The texts of those recipes and items; what has not changed is taken over. */
-    RecipeTexts of(RecipeGraph recipes, ItemView names, Optional<Map<String, Item>> now) {
-        boolean sameItems = items.isPresent() == now.isPresent() && (items.isEmpty() || items.get() == now.get());
+    RecipeTexts of(RecipeGraph recipes, Map<String, Item> now) {
+        boolean sameItems = items == now;
         if (recipes == graph && sameItems) {
             return this;
         }
+        Set<String> renamed = sameItems ? Set.of() : renamed(items, now);
         Map<String, Text> before = new HashMap<>();
         all.forEach(text -> before.put(text.recipe.id(), text));
         List<Text> texts = new ArrayList<>(recipes.recipes().size());
         for (Recipe recipe : recipes.recipes().values()) {
             Text was = before.get(recipe.id());
             boolean same = was != null && was.recipe == recipe;
-            String things = same && sameItems ? was.things : things(recipe, names);
-            texts.add(same && things.equals(was.things) ? was : text(recipe, things));
+            texts.add(same && !names(recipe, renamed) ? was : text(recipe, things(recipe, now)));
         }
         return new RecipeTexts(recipes, now, List.copyOf(texts));
+    }
+
+    /** The items that came, went or are called otherwise now. */
+    private static Set<String> renamed(Map<String, Item> then, Map<String, Item> fresh) {
+        Set<String> renamed = new HashSet<>(ItemChanges.between(then, fresh));
+        renamed.removeIf(id -> then.containsKey(id)
+                && fresh.containsKey(id)
+                && then.get(id).name().equals(fresh.get(id).name()));
+        return renamed;
+    }
+
+    private static boolean names(Recipe recipe, Set<String> items) {
+        return !items.isEmpty()
+                && (recipe.makes().stream().anyMatch(make -> items.contains(make.item()))
+                        || recipe.uses().stream()
+                                .anyMatch(use -> items.contains(use.item())
+                                        || use.substitutes().stream().anyMatch(items::contains)));
     }
 
     private static Text text(Recipe recipe, String things) {
@@ -135,13 +154,18 @@ record RecipeTexts(RecipeGraph graph, Optional<Map<String, Item>> items, List<Te
                 recipe, ItemNames.plain(recipe.name() + "\n" + recipe.id()), things, ItemNames.plain(work.toString()));
     }
 
-    private static String things(Recipe recipe, ItemView names) {
+    private static String name(Map<String, Item> items, String id) {
+        Item item = items.get(id);
+        return item == null ? id : item.name();
+    }
+
+    private static String things(Recipe recipe, Map<String, Item> items) {
         Set<String> things = new LinkedHashSet<>();
         for (Use use : recipe.uses()) {
-            things.add(names.name(use.item()));
-            use.substitutes().forEach(other -> things.add(names.name(other)));
+            things.add(name(items, use.item()));
+            use.substitutes().forEach(other -> things.add(name(items, other)));
         }
-        recipe.makes().stream().map(Make::item).map(names::name).forEach(things::add);
+        recipe.makes().stream().map(Make::item).map(item -> name(items, item)).forEach(things::add);
         return ItemNames.plain(String.join("\n", things));
     }
 }
