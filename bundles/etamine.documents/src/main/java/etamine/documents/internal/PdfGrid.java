@@ -22,7 +22,7 @@ final class PdfGrid {
     private record Sheet(Canvas canvas, List<Block.Column> columns, float[] widths) {}
 
     void grid(Canvas canvas, Block.Grid grid) throws IOException {
-        Sheet sheet = new Sheet(canvas, grid.columns(), widths(canvas, grid.columns()));
+        Sheet sheet = new Sheet(canvas, grid.columns(), new ColumnWidths(canvas, sizes).of(grid));
         canvas.need(headHeight(sheet) + body.line() * 2);
         head(sheet);
         for (List<String> cells : grid.rows()) {
@@ -39,15 +39,6 @@ final class PdfGrid {
             row(sheet, wrapped(sheet, grid.totals(), body.heavy()), body.heavy());
         }
         canvas.down(sizes.gap(8));
-    }
-
-    private static float[] widths(Canvas canvas, List<Block.Column> columns) {
-        float total = columns.stream().mapToInt(Block.Column::weight).sum();
-        float[] widths = new float[columns.size()];
-        for (int i = 0; i < widths.length; i++) {
-            widths[i] = canvas.width() * columns.get(i).weight() / total;
-        }
-        return widths;
     }
 
     private float headHeight(Sheet sheet) throws IOException {
@@ -127,12 +118,13 @@ final class PdfGrid {
 
     private void cell(Sheet sheet, int column, float x, String text, Type type) throws IOException {
         Align align = sheet.columns().get(column).align();
-        float room = sheet.widths()[column] - gap / 2 - sheet.canvas().text().width(text, type.size());
+        float room = sheet.widths()[column] - gap - sheet.canvas().text().width(text, type.size());
+        boolean last = column == sheet.widths().length - 1;
         float from = x;
         if (align == Align.RIGHT) {
-            from += room;
+            from += last ? room + gap : room;
         } else if (align == Align.CENTRE) {
-            from += (room - gap / 2) / 2;
+            from += room / 2;
         }
         sheet.canvas().show(text, from, type);
     }

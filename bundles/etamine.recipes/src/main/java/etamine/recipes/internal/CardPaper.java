@@ -6,7 +6,6 @@ import etamine.documents.Block.Facts.Pair;
 import etamine.kitchen.recipe.Kind;
 import etamine.kitchen.recipe.PairedDrink;
 import etamine.kitchen.recipe.Recipe;
-import etamine.measures.Ratio;
 import etamine.recipes.Scaled;
 import java.time.Period;
 import java.util.ArrayList;
@@ -42,7 +41,8 @@ final class CardPaper {
         blocks.add(new Facts(facts()));
         remarks().ifPresent(blocks::add);
         blocks.add(new Block.Heading(plate ? "On the plate" : "What goes in"));
-        blocks.add(lines.uses(recipe));
+        blocks.add(
+                plate && scaled.isPresent() ? lines.plate(recipe, scaled.get().factor()) : lines.uses(recipe));
         lines.makes(recipe).ifPresent(blocks::add);
         if (!recipe.steps().isEmpty()) {
             blocks.add(new Block.Heading(plate ? "Plating" : "What to do"));
@@ -106,9 +106,6 @@ final class CardPaper {
         scaled.ifPresent(batch -> {
             said.addAll(batch.reasons());
             said.addAll(batch.remarks());
-            if (!recipe.steps().isEmpty() && !batch.factor().equals(Ratio.ONE)) {
-                said.add("Times of steps are as written for one batch.");
-            }
         });
         return said.isEmpty() ? Optional.empty() : Optional.of(new Block.Text(String.join("\n", said)));
     }

@@ -9,6 +9,7 @@ import etamine.kitchen.house.Kitchen;
 import etamine.kitchen.recipe.Kind;
 import etamine.kitchen.recipe.Recipe;
 import etamine.measures.MeasureStyle;
+import etamine.measures.QuantityText;
 import etamine.recipes.AllergenRollUp;
 import etamine.recipes.Cards;
 import etamine.recipes.Rolled;
@@ -106,7 +107,7 @@ public final class PaperCards implements Cards {
         DeclarationList list = house().map(House::allergenList).orElse(DeclarationList.EU);
         String kind = recipe.kind() == Kind.PLATE ? "Plate card" : "Recipe card";
         String amount = terms.amount()
-                .map(wanted -> " for " + wanted + ", "
+                .map(wanted -> " for " + QuantityText.formatExact(wanted) + ", "
                         + ScaledBy.times(scaled.orElseThrow().factor()))
                 .orElse("");
         Paper paper = new Paper(
