@@ -13,6 +13,7 @@ import etamine.measures.Dimension;
 import etamine.measures.Quantity;
 import etamine.measures.QuantityText;
 import etamine.measures.Ratio;
+import etamine.measures.Unit;
 import etamine.recipes.Practical;
 import etamine.recipes.Scaling;
 import java.math.RoundingMode;
@@ -90,7 +91,7 @@ final class CardLines {
 
     /** What a cook measures; of portions, also what they weigh. */
     private String measured(Use use) {
-        String amount = scaling.practical(use.quantity()).text();
+        String amount = text(use.quantity());
         return use.quantity().unit().dimension() == Dimension.PORTION
                 ? portionsOf(use).map(size -> amount + ", " + size).orElse(amount)
                 : amount;
@@ -101,7 +102,7 @@ final class CardLines {
         for (Dimension dimension : List.of(Dimension.MASS, Dimension.VOLUME)) {
             Optional<Conversion> size = item.map(each -> each.converter().convert(use.quantity(), dimension));
             if (size.isPresent() && size.get() instanceof Conversion.Converted converted) {
-                return Optional.of(scaling.practical(converted.quantity()).text());
+                return Optional.of(text(converted.quantity()));
             }
         }
         return Optional.empty();
@@ -127,7 +128,7 @@ final class CardLines {
             return "";
         }
         return use.asPurchased(item.get()) instanceof Conversion.Converted converted
-                ? scaling.practical(converted.quantity()).text()
+                ? text(converted.quantity())
                 : "not known";
     }
 
@@ -169,8 +170,14 @@ final class CardLines {
 
     /** An amount by itself. */
     String measured(Quantity quantity) {
-        Practical amount = scaling.practical(quantity);
         String exact = exact(quantity);
-        return exact.isEmpty() ? amount.text() : amount.text() + " (exactly " + exact + ")";
+        return exact.isEmpty() ? text(quantity) : text(quantity) + " (exactly " + exact + ")";
+    }
+
+    private String text(Quantity quantity) {
+        Practical amount = scaling.practical(quantity);
+        boolean several = amount.measured().unit().equals(Unit.PORTION)
+                && amount.measured().compareTo(Quantity.of(1, Unit.PORTION)) > 0;
+        return several ? amount.text() + "s" : amount.text();
     }
 }

@@ -109,7 +109,9 @@ public final class JsonLdRecipes implements RecipeFiles {
         ItemView items = ItemView.of(known, made);
         LdRecipes reading = new LdRecipes(
                 new LdLines(
-                        lines, id -> items.find(id).isPresent() || stored(id).isPresent()),
+                        lines,
+                        items::find,
+                        id -> items.find(id).isPresent() || stored(id).isPresent()),
                 new LdRecipes.Beside(this::stored, id -> items.find(id).isPresent(), lines::write),
                 progress);
         for (int i = 0; i < source.roots().size(); i++) {

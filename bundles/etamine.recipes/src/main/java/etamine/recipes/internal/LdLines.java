@@ -1,5 +1,6 @@
 package etamine.recipes.internal;
 
+import etamine.kitchen.item.Item;
 import etamine.kitchen.recipe.Basis;
 import etamine.kitchen.recipe.Use;
 import etamine.measures.Dimension;
@@ -16,7 +17,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** Lines of foreign recipes. What the book has no ingredient for is offered as a new one, the same for the whole file. */
 final class LdLines {
@@ -24,36 +27,65 @@ final class LdLines {
     private static final int LONGEST_AMOUNT = 6;
 
     private final UseLines lines;
+    private final Function<String, Optional<Item>> items;
     private final Predicate<String> taken;
     private final Map<String, Fresh> fresh = new HashMap<>();
 
     /** Reads with these lines; {@code taken} knows the identifiers that a new ingredient cannot have. */
-    LdLines(UseLines lines, Predicate<String> taken) {
+    LdLines(UseLines lines, Function<String, Optional<Item>> items, Predicate<String> taken) {
         this.lines = lines;
+        this.items = items;
         this.taken = taken;
     }
 
     Line read(String text) {
         String line = text.replaceAll("\\s+", " ").strip();
         if (line.isEmpty() || line.length() > LONGEST) {
-            return new Line(
-                    line.isEmpty() ? line : LdWords.shown(line),
-                    State.UNCLEAR,
-                    Optional.empty(),
-                    Optional.empty(),
-                    "This is no line of one ingredient; write an amount and an item.");
+            return unclear(LdWords.shown(line), "This is no line of one ingredient; write an amount and an item.");
         }
         UseLines.Reading reading = lines.read(line);
         if (reading instanceof UseLines.Reading.Clear clear) {
-            return new Line(line, State.CLEAR, Optional.of(clear.use()), Optional.empty(), "");
+            Use use = clear.use();
+            if (measures(use)) {
+                return new Line(line, State.CLEAR, Optional.of(use), Optional.empty(), "");
+            }
+            return (isAdjective(use.quantity().unit()) ? offered(line, "") : Optional.<Line>empty())
+                    .orElseGet(() -> unclear(line, unmeasured(use)));
         }
         UseLines.Reading.Unclear unclear = (UseLines.Reading.Unclear) reading;
         boolean known = unclear.spans().stream().anyMatch(span -> span.part() == UseLines.Part.ITEM);
         String near = unclear.suggestions().isEmpty()
                 ? ""
                 : " Or is it “" + unclear.suggestions().get(0) + "”?";
-        return (known ? Optional.<Line>empty() : offered(line, near))
-                .orElseGet(() -> new Line(line, State.UNCLEAR, Optional.empty(), Optional.empty(), unclear.text()));
+        return (known ? Optional.<Line>empty() : offered(line, near)).orElseGet(() -> unclear(line, unclear.text()));
+    }
+
+    /** What cannot be understood now, whatever the reason. */
+    static Line unclear(String text, String remark) {
+        return new Line(text, State.UNCLEAR, Optional.empty(), Optional.empty(), remark);
+    }
+
+    /** Whether the amount has a unit that this item can be measured in: an own word needs a measure of the item's. */
+    private boolean measures(Use use) {
+        Unit unit = use.quantity().unit();
+        return unit.dimension() != Dimension.WORD
+                || items.apply(use.item()).stream()
+                        .flatMap(item -> Stream.concat(
+                                item.measures().stream(),
+                                item.preparations().stream().flatMap(each -> each.measures().stream())))
+                        .anyMatch(measure -> measure.of().unit().isLike(unit)
+                                || measure.is().unit().isLike(unit));
+    }
+
+    /** A unit with a word behind it is no unit: 120 ml double cream. */
+    private static boolean isAdjective(Unit unit) {
+        return Unit.find(unit.symbol().split(" ")[0]).isPresent();
+    }
+
+    private String unmeasured(Use use) {
+        String name = items.apply(use.item()).map(Item::name).orElse(use.item());
+        return "Write the line in grams, millilitres or pieces, or give " + name + " a measure for “"
+                + use.quantity().unit() + "”.";
     }
 
     /** A line of an item that the file itself names and the book does not have. */
@@ -83,7 +115,7 @@ final class LdLines {
         boolean nameable = name.length() > 1
                 && name.length() <= 80
                 && name.codePoints().filter(Character::isLetter).count() > 1
-                && !(lines.read("1 g " + name) instanceof UseLines.Reading.Clear);
+                && !(lines.read("1 g " + name) instanceof UseLines.Reading.Clear clear && measures(clear.use()));
         if (!nameable) {
             return Optional.empty(); // the ingredient is known: it is the amount or the preparation that is not
         }

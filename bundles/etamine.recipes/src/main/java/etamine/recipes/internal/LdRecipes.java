@@ -192,7 +192,12 @@ final class LdRecipes {
         }
         List<Line> read = new ArrayList<>();
         for (JsonNode each : all.subList(0, Math.min(MOST_LINES, all.size()))) {
-            LdWords.text(each).lines().filter(line -> !line.isBlank()).forEach(line -> read.add(lines.read(line)));
+            String text = LdWords.text(each);
+            text.lines().filter(line -> !line.isBlank()).forEach(line -> read.add(lines.read(line)));
+            if (text.isBlank()) {
+                read.add(LdLines.unclear(
+                        LdWords.shown(each.toString()), "This is no text; write an amount and an item."));
+            }
         }
         return read;
     }

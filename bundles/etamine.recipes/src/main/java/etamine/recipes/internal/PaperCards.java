@@ -9,7 +9,6 @@ import etamine.kitchen.house.Kitchen;
 import etamine.kitchen.recipe.Kind;
 import etamine.kitchen.recipe.Recipe;
 import etamine.measures.MeasureStyle;
-import etamine.measures.QuantityText;
 import etamine.recipes.AllergenRollUp;
 import etamine.recipes.Cards;
 import etamine.recipes.Rolled;
@@ -107,7 +106,7 @@ public final class PaperCards implements Cards {
         DeclarationList list = house().map(House::allergenList).orElse(DeclarationList.EU);
         String kind = recipe.kind() == Kind.PLATE ? "Plate card" : "Recipe card";
         String amount = terms.amount()
-                .map(wanted -> " for " + QuantityText.formatExact(wanted) + ", "
+                .map(wanted -> " for " + lines.measured(wanted) + ", "
                         + ScaledBy.times(scaled.orElseThrow().factor()))
                 .orElse("");
         Paper paper = new Paper(
