@@ -8,6 +8,7 @@ import etamine.shell.BenchAction;
 import etamine.shell.Frame;
 import etamine.widgets.Pages;
 import etamine.widgets.Prompt;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,10 +26,16 @@ final class RecipesBench implements Bench {
     private final Desk desk;
     private final RecipeList list;
     private final Pages pages;
+    private final Paperwork paperwork;
     private final Map<String, RecipePage> built = new LinkedHashMap<>();
 
     RecipesBench(Composite parent, Frame frame, Kitchenware ware) {
+        this(parent, frame, ware, new Paperwork());
+    }
+
+    RecipesBench(Composite parent, Frame frame, Kitchenware ware, Paperwork paperwork) {
         this.frame = frame;
+        this.paperwork = paperwork;
         this.model = new RecipesModel(ware);
         this.desk = new Desk(ware, model, new RecipeStory(ware, model), frame, this::changed);
         SashForm sash = new SashForm(parent, SWT.HORIZONTAL);
@@ -147,7 +154,7 @@ final class RecipesBench implements Bench {
 
     @Override
     public List<BenchAction> actions() {
-        return List.of(
+        List<BenchAction> actions = new ArrayList<>(List.of(
                 BenchAction.of("add", "Add recipe", "add", this::add).onKey(SWT.MOD1 | 'N'),
                 BenchAction.of("copy", "Copy", "copy", this::copy).when(() -> recipe().isPresent()),
                 BenchAction.of("scale", "Scale", "scale", () -> work("scale"))
@@ -157,7 +164,9 @@ final class RecipesBench implements Bench {
                         .when(() -> recipe().isPresent() && model.hasCosts()),
                 BenchAction.of("archive", archiveLabel(), "archive", this::archive)
                         .when(() -> recipe().isPresent()),
-                BenchAction.of("remove", "Remove", "remove", this::remove).when(() -> recipe().isPresent()));
+                BenchAction.of("remove", "Remove", "remove", this::remove).when(() -> recipe().isPresent())));
+        actions.addAll(paperwork.actions(frame, this::recipe));
+        return actions;
     }
 
     @Override

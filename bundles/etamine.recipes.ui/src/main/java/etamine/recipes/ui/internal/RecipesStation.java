@@ -79,6 +79,12 @@ public final class RecipesStation implements Station {
             cardinality = ReferenceCardinality.OPTIONAL,
             policy = ReferencePolicy.DYNAMIC,
             policyOption = ReferencePolicyOption.GREEDY)
+    private volatile @Nullable Paperwork paperwork;
+
+    @Reference(
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
     private volatile @Nullable Cards cards;
 
     /** The station of the open book. */
@@ -132,7 +138,8 @@ public final class RecipesStation implements Station {
 
     @Override
     public Bench open(Composite parent, Frame frame) {
-        return new RecipesBench(parent, frame, ware());
+        return new RecipesBench(
+                parent, frame, ware(), Optional.ofNullable(paperwork).orElseGet(Paperwork::new));
     }
 
     private Kitchenware ware() {

@@ -1,0 +1,36 @@
+package etamine.recipes.ui.internal;
+
+import etamine.widgets.Choice;
+import etamine.widgets.FormPane;
+import java.util.List;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Combo;
+
+/**
+ * One of a few fixed choices in a form.
+ *
+ * @param combo what shows them
+ * @param choices what there is to choose
+ */
+record Pick(Combo combo, List<Choice> choices) {
+
+    /** A pick that begins with the first choice. */
+    static Pick in(FormPane form, String label, String id, List<Choice> choices) {
+        Combo combo = form.field(label, id, false, cell -> new Combo(cell, SWT.READ_ONLY));
+        combo.setItems(choices.stream().map(Choice::label).toArray(String[]::new));
+        combo.select(0);
+        return new Pick(combo, choices);
+    }
+
+    void choose(String id) {
+        for (int i = 0; i < choices.size(); i++) {
+            if (choices.get(i).id().equals(id)) {
+                combo.select(i);
+            }
+        }
+    }
+
+    String id() {
+        return choices.get(combo.getSelectionIndex()).id();
+    }
+}
