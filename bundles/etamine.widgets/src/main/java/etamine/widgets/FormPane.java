@@ -201,7 +201,8 @@ public final class FormPane extends Composite {
 
     @Override
     public boolean setFocus() {
-        return content.setFocus();
+        // A window that closes hands the focus on among what is already gone.
+        return !content.isDisposed() && content.setFocus();
     }
 
     /** Lays out the form that holds this control, if one does. */

@@ -162,7 +162,7 @@ public final class ListTable<T> extends Composite {
 
     @Override
     public boolean setFocus() {
-        if (table.isDisposed()) {
+        if (closing || table.isDisposed()) {
             return false;
         }
         if (rows.shown().isEmpty()) {
