@@ -37,6 +37,7 @@ public final class ListTable<T> extends Composite {
     private Consumer<List<T>> onDelete = selected -> {};
     private List<T> told = List.of();
     private boolean updating;
+    private boolean closing;
 
     /**
      * An empty table.
@@ -58,6 +59,7 @@ public final class ListTable<T> extends Composite {
         table.setHeaderVisible(true);
         CellIcons.sharpen(table);
         Spoken.id(table, id);
+        table.addListener(SWT.Dispose, event -> closing = true);
         empty = new EmptyNote(body);
         columns.forEach(this::addColumn);
         listen();
