@@ -87,7 +87,8 @@ public final class ChangeBars extends Drawing {
 
     private void drawBar(GC gc, Row row, Rectangle bar, Palette palette) {
         Tone tone = row.value() > 0 ? Tone.BAD : Tone.GOOD;
-        gc.setBackground(row.whole() ? palette.fill(Tone.QUIET) : palette.fill(tone));
+        boolean plain = row.whole() || row.value() == 0;
+        gc.setBackground(plain ? palette.fill(Tone.QUIET) : palette.fill(tone));
         gc.fillRectangle(bar.x, bar.y, Math.max(2, bar.width), bar.height);
     }
 

@@ -23,7 +23,7 @@ import org.eclipse.swt.graphics.Rectangle;
 record DayAxis(LocalDate first, LocalDate last, List<LocalDate> marks, DateTimeFormatter form) {
     private static final int ROOM = 70;
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
-    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMM uu", Locale.ENGLISH);
+    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMM uuuu", Locale.ENGLISH);
     private static final DateTimeFormatter YEAR = DateTimeFormatter.ofPattern("uuuu", Locale.ENGLISH);
 
     /** A scale that spans these days exactly, as day numbers; a single day gets one to each side. */

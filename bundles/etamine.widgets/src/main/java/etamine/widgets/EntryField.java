@@ -116,7 +116,7 @@ public abstract class EntryField<V> extends Composite {
 
     @Override
     public boolean setFocus() {
-        return text.setFocus();
+        return !text.isDisposed() && text.setFocus();
     }
 
     @Override

@@ -112,12 +112,15 @@ public final class ScatterPlot extends PickDrawing {
         if (plot.dots().isEmpty()) {
             return;
         }
-        int legend = plot.kinds().isEmpty() ? 0 : gc.getFontMetrics().getHeight() + 4;
+        int line = gc.getFontMetrics().getHeight();
+        int beside = gc.textExtent(plot.upTitle()).x + HALF * 4;
+        boolean below = beside + legendWidth(gc) > area.width;
+        int legend = plot.kinds().isEmpty() || !below ? 0 : line + 4;
         PlotArea scales = scales(gc, new Rectangle(area.x, area.y + legend, area.width, area.height - legend));
         scales.drawAxes(gc, palette, plot.acrossTitle(), plot.upTitle());
         LabelPlaces labels = new LabelPlaces(scales.box());
         cuts(gc, scales, palette, labels);
-        legend(gc, new Rectangle(scales.box().x, legend + 4, area.width - scales.box().x, legend), palette);
+        legend(gc, new Rectangle(below ? scales.box().x : beside, legend + 4, area.width, line), palette);
         for (Dot dot : plot.dots()) {
             Rectangle place = mark(scales, dot);
             places().put(dot.id(), place);
@@ -168,6 +171,12 @@ public final class ScatterPlot extends PickDrawing {
             gc.drawText(kind.name(), x + HALF * 2 + 6, room.y, SWT.DRAW_TRANSPARENT);
             x += HALF * 2 + 24 + gc.textExtent(kind.name()).x;
         }
+    }
+
+    private int legendWidth(GC gc) {
+        return plot.kinds().stream()
+                .mapToInt(kind -> HALF * 2 + 24 + gc.textExtent(kind.name()).x)
+                .sum();
     }
 
     private void dots(GC gc, Palette palette, LabelPlaces labels) {

@@ -53,7 +53,7 @@ final class ButcherModel {
                         : "Lost: " + figures.quantity(sheet.loss()))
                 + "."
                 + sheet.asked()
-                        .map(price -> " At " + Figures.price(price) + ", the last columns.")
+                        .map(price -> " At " + Figures.price(price) + ", see the last columns.")
                         .orElse("");
     }
 
@@ -85,11 +85,11 @@ final class ButcherModel {
         }
     }
 
+    /** What each part weighs, bears and comes to a kg. */
     List<Row> rows(ButcherSheet sheet) {
         List<Row> rows = new ArrayList<>();
         for (ButcherSheet.Part part : sheet.parts()) {
             Optional<ButcherSheet.Usable> usable = part.usable();
-            Optional<ButcherSheet.Portion> portion = usable.flatMap(ButcherSheet.Usable::portion);
             rows.add(new Row(
                     rows.size() + 1,
                     part.item(),
@@ -103,17 +103,30 @@ final class ButcherModel {
                             usable.flatMap(ButcherSheet.Usable::factor)
                                     .map(ButcherModel::factor)
                                     .orElse(""),
-                            portion.map(this::portion).orElse(""),
-                            portion.map(found -> Figures.money(found.cost())).orElse(""),
-                            portion.flatMap(ButcherSheet.Portion::factor)
-                                    .map(ButcherModel::factor)
-                                    .orElse(""),
                             usable.flatMap(ButcherSheet.Usable::askedPerKg)
                                     .map(Figures::money)
-                                    .orElse(""),
-                            portion.flatMap(ButcherSheet.Portion::askedCost)
-                                    .map(Figures::money)
                                     .orElse(""))));
+        }
+        return rows;
+    }
+
+    /** What a portion of each usable part costs, now and at the price that is tried. */
+    List<Row> portions(ButcherSheet sheet) {
+        List<Row> rows = new ArrayList<>();
+        for (int at = 0; at < sheet.parts().size(); at++) {
+            ButcherSheet.Part part = sheet.parts().get(at);
+            int number = at + 1;
+            part.usable()
+                    .flatMap(ButcherSheet.Usable::portion)
+                    .ifPresent(portion -> rows.add(new Row(
+                            number,
+                            part.item(),
+                            part.name(),
+                            List.of(
+                                    portion(portion),
+                                    Figures.money(portion.cost()),
+                                    portion.factor().map(ButcherModel::factor).orElse(""),
+                                    portion.askedCost().map(Figures::money).orElse("")))));
         }
         return rows;
     }

@@ -21,6 +21,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Combo;
@@ -30,19 +31,10 @@ import org.eclipse.swt.widgets.Label;
 
 /** What the parts of something cost, and what a portion costs at another dealer's price. */
 final class ButcherPage implements CostPage {
-    private static final String[] HEADINGS = {
-        "Weight",
-        "Of weight",
-        "Valued at",
-        "Bears",
-        "Cost / kg",
-        "Factor / kg",
-        "Portions",
-        "A portion",
-        "Factor",
-        "New / kg",
-        "New portion"
+    private static final String[] PARTS = {
+        "Weight", "Of weight", "Valued at", "Bears", "Cost / kg", "Factor / kg", "New / kg"
     };
+    private static final String[] PORTIONS = {"Portions", "One costs", "Factor", "One costs then"};
     private final Frame frame;
     private final ButcherModel model;
     private final PaperRack papers;
@@ -56,6 +48,7 @@ final class ButcherPage implements CostPage {
     private final Label need;
     private final StackBlocks blocks;
     private final ListTable<ButcherModel.Row> rows;
+    private final ListTable<ButcherModel.Row> servings;
     private List<Choice> choices = List.of();
     private Optional<ButcherSheet> sheet = Optional.empty();
 
@@ -88,11 +81,19 @@ final class ButcherPage implements CostPage {
         need = line("butcher:need");
         blocks = new StackBlocks(body).bandOnly();
         blocks.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
-        rows = new ListTable<>(body, "table:butcher", ButcherModel.Row::item, columns())
-                .whenEmpty("No recipe takes one weight of something apart yet. Write a breakdown under Recipes.")
+        SashForm tables = new SashForm(body, SWT.VERTICAL);
+        tables.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
+        rows = table(tables, "table:butcher", PARTS)
+                .whenEmpty("No recipe takes one weight of something apart yet. Write a breakdown under Recipes.");
+        servings = table(tables, "table:butcher-portions", PORTIONS)
+                .whenEmpty("No usable part has a portion. Type one above, or set it on the recipe.");
+        tables.setWeights(58, 42);
+    }
+
+    private ListTable<ButcherModel.Row> table(Composite parent, String id, String[] headings) {
+        return new ListTable<>(parent, id, ButcherModel.Row::item, columns(headings))
                 .onSelect(picked -> sheet.map(ButcherSheet::explained).ifPresent(frame::explain))
                 .onOpen(row -> frame.go(new Subject("item", row.item())));
-        rows.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
     }
 
     private Label line(String id) {
@@ -101,14 +102,14 @@ final class ButcherPage implements CostPage {
         return label;
     }
 
-    private static List<Column<ButcherModel.Row>> columns() {
+    private static List<Column<ButcherModel.Row>> columns(String[] headings) {
         Comparator<ButcherModel.Row> asShown = Comparator.comparing(ButcherModel.Row::number);
         List<Column<ButcherModel.Row>> columns = new ArrayList<>();
         columns.add(Column.figures("#", 1, row -> String.valueOf(row.number()), asShown));
         columns.add(Column.words("Part", 4, ButcherModel.Row::name));
-        for (int at = 0; at < HEADINGS.length; at++) {
+        for (int at = 0; at < headings.length; at++) {
             int cell = at;
-            columns.add(Column.figures(HEADINGS[at], 1, row -> row.cell(cell), asShown));
+            columns.add(Column.figures(headings[at], 1, row -> row.cell(cell), asShown));
         }
         return columns;
     }
@@ -144,6 +145,7 @@ final class ButcherPage implements CostPage {
                         .orElse(""));
         blocks.show(sheet.map(model::blocks).orElse(List.of()));
         rows.setRows(sheet.map(model::rows).orElse(List.of()));
+        servings.setRows(sheet.map(model::portions).orElse(List.of()));
         body.layout();
         sheet.map(ButcherSheet::explained).ifPresentOrElse(frame::explain, frame::explainNothing);
         frame.actionsChanged();

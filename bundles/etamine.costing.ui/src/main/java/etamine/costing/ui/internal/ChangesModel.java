@@ -104,7 +104,7 @@ final class ChangesModel {
                     parts.name(cause.subject()),
                     word(cause.kind()),
                     cause.amount(),
-                    cause.text()));
+                    cause.text().replace(parts.name(cause.subject()) + ": ", "")));
         }
         return causes;
     }

@@ -55,14 +55,19 @@ final class ChangesPage implements CostPage {
         sentence = Spoken.id(new Label(body, SWT.WRAP), "changes:sentence");
         sentence.setFont(Fonts.bold(body));
         sentence.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
-        SashForm halves = new SashForm(body, SWT.VERTICAL);
+        SashForm halves = new SashForm(body, SWT.HORIZONTAL);
         halves.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 3, 1));
-        SashForm upper = new SashForm(halves, SWT.HORIZONTAL);
-        plates = new ListTable<>(upper, "table:plate-moves", PlateMoveRow::id, plateColumns())
+        SashForm lists = new SashForm(halves, SWT.VERTICAL);
+        plates = new ListTable<>(lists, "table:plate-moves", PlateMoveRow::id, plateColumns())
                 .whenEmpty("No plate costs anything else than on that day.")
                 .onSelect(rows -> plateSelected())
                 .onOpen(row -> frame.go(new Subject("recipe", row.id())));
-        Composite why = new Composite(upper, SWT.NONE);
+        prices = new ListTable<>(lists, "table:price-moves", PriceMoveRow::key, priceColumns())
+                .whenEmpty("No price has changed since that day.")
+                .onSelect(rows -> priceSelected())
+                .onOpen(row -> frame.go(new Subject("item", row.item())));
+        SashForm pictures = new SashForm(halves, SWT.VERTICAL);
+        Composite why = new Composite(pictures, SWT.NONE);
         why.setLayout(tight(1));
         bars = new ChangeBars(why);
         bars.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
@@ -70,15 +75,9 @@ final class ChangesPage implements CostPage {
                 .whenEmpty("Select a plate to see what moved it.")
                 .onOpen(row -> frame.go(new Subject("item", row.subject())));
         causes.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
-        upper.setWeights(52, 48);
-        SashForm lower = new SashForm(halves, SWT.HORIZONTAL);
-        prices = new ListTable<>(lower, "table:price-moves", PriceMoveRow::key, priceColumns())
-                .whenEmpty("No price has changed since that day.")
-                .onSelect(rows -> priceSelected())
-                .onOpen(row -> frame.go(new Subject("item", row.item())));
-        course = new TimeChart(lower);
-        lower.setWeights(60, 40);
-        halves.setWeights(55, 45);
+        course = new TimeChart(pictures);
+        pictures.setWeights(62, 38);
+        halves.setWeights(54, 46);
         day.set(model.start());
         day.onChange(value -> value.ifPresent(from -> read()));
     }
@@ -93,11 +92,6 @@ final class ChangesPage implements CostPage {
     private static List<Column<PlateMoveRow>> plateColumns() {
         return List.of(
                 Column.words("Plate", 5, PlateMoveRow::name),
-                Column.figures(
-                        "Before",
-                        1,
-                        PlateMoveRow::beforeText,
-                        Comparator.comparing(row -> row.move().before())),
                 Column.figures(
                         "Now",
                         1,
@@ -161,6 +155,10 @@ final class ChangesPage implements CostPage {
         body.layout();
         plates.setRows(since.plates());
         prices.setRows(since.prices());
+        since.prices().stream()
+                .filter(row -> prices.selected().isEmpty())
+                .findFirst()
+                .ifPresent(row -> prices.select(row.key()));
         since.plates().stream()
                 .filter(row -> plates.selected().isEmpty())
                 .findFirst()

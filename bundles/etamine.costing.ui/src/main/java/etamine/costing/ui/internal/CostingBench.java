@@ -52,6 +52,7 @@ final class CostingBench implements Bench {
     private void shown(String id) {
         CostPage page = built.get(id);
         if (page != null) {
+            frame.explainNothing();
             if (stale.remove(id)) {
                 page.refresh();
             }

@@ -2,7 +2,6 @@ package etamine.costing.ui.internal;
 
 import etamine.base.Explanation;
 import etamine.widgets.Fonts;
-import etamine.widgets.Palette;
 import java.util.List;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
@@ -11,11 +10,11 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 
-/** A few figures one below the other: name, figure, remark. */
+/** A few figures one below the other: name and figure, the remark as a tip. */
 final class FigureRows extends Composite {
     FigureRows(Composite parent) {
         super(parent, SWT.NONE);
-        GridLayout layout = new GridLayout(3, false);
+        GridLayout layout = new GridLayout(2, false);
         layout.marginWidth = 0;
         layout.marginHeight = 2;
         layout.horizontalSpacing = 10;
@@ -26,29 +25,26 @@ final class FigureRows extends Composite {
     /** Shows these, keeping the labels that are there. */
     void show(List<Explanation> rows) {
         Control[] labels = getChildren();
-        for (int at = rows.size() * 3; at < labels.length; at++) {
+        for (int at = rows.size() * 2; at < labels.length; at++) {
             labels[at].dispose();
         }
-        for (int at = labels.length; at < rows.size() * 3; at++) {
-            make(at % 3);
+        for (int at = labels.length; at < rows.size() * 2; at++) {
+            make(at % 2);
         }
         labels = getChildren();
         for (int at = 0; at < rows.size(); at++) {
-            put(labels[at * 3], rows.get(at).title());
-            put(labels[at * 3 + 1], rows.get(at).value());
-            put(labels[at * 3 + 2], rows.get(at).source());
+            put(labels[at * 2], rows.get(at).title());
+            put(labels[at * 2 + 1], rows.get(at).value());
+            labels[at * 2].setToolTipText(rows.get(at).source());
         }
         layout(true);
     }
 
     private void make(int column) {
         Label label = new Label(this, column == 1 ? SWT.RIGHT : SWT.NONE);
-        label.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, column == 2, false));
+        label.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, false, false));
         if (column == 1) {
             label.setFont(Fonts.bold(this));
-        } else {
-            label.setForeground(
-                    column == 2 ? Palette.of(this).quiet() : Palette.of(this).ink());
         }
     }
 

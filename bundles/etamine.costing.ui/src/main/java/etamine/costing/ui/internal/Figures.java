@@ -1,5 +1,6 @@
 package etamine.costing.ui.internal;
 
+import etamine.kitchen.cost.PriceOrigin;
 import etamine.kitchen.house.Kitchen;
 import etamine.measures.Money;
 import etamine.measures.Quantity;
@@ -80,6 +81,18 @@ final class Figures {
     String day(LocalDate day) {
         boolean near = Math.abs(day.toEpochDay() - kitchen.today().toEpochDay()) < 300;
         return day.format(near ? DAY : YEAR).replace(" ", TOGETHER);
+    }
+
+    /** Where a price comes from, since when, and how old it is. */
+    String origin(PriceOrigin origin) {
+        String since = origin.since()
+                .filter(day -> !origin.text().contains(day.toString()))
+                .map(day -> ", since " + day(day))
+                .orElse("");
+        String age = origin.daysOld()
+                .map(days -> days == 0 ? ", of today" : days == 1 ? ", 1 day old" : ", " + days + " days old")
+                .orElse("");
+        return origin.text() + since + age;
     }
 
     String currency() {

@@ -110,7 +110,7 @@ final class Levers {
                 percent -> Figures.both(
                                 Figures.price(now),
                                 Figures.price(PriceChange.by(percent).of(now)))
-                        + "; " + cost.source());
+                        + "; " + cost.origin().map(parts.figures()::origin).orElse(cost.source()));
     }
 
     private Lever prepared(String id, Item item, Preparation way) {

@@ -128,12 +128,16 @@ final class MenuModel {
                 Optional.of(new Subject("cost", item.recipe())));
     }
 
-    /** What was sold but cannot be compared, and what else to know. */
+    /** What was sold but cannot be compared, what else to know, and always the caution. */
     List<String> notes(MenuReport report) {
-        List<String> notes = new ArrayList<>(report.notes());
+        List<String> notes = new ArrayList<>();
         report.leftOut()
                 .forEach(left ->
                         notes.add(parts.recipeName(left.recipe()) + ", " + left.sold() + " sold: " + left.why()));
+        notes.addAll(report.notes());
+        if (!notes.contains(MenuReport.CAUTION)) {
+            notes.add(MenuReport.CAUTION);
+        }
         return notes;
     }
 }

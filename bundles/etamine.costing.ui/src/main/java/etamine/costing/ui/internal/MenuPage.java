@@ -11,7 +11,6 @@ import etamine.widgets.ListTable;
 import etamine.widgets.Palette;
 import etamine.widgets.ScatterPlot;
 import etamine.widgets.Spoken;
-import etamine.widgets.Tone;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -59,20 +58,19 @@ final class MenuPage implements CostPage {
         groups.addListener(SWT.Selection, event -> paint());
         sentence = line("menu:sentence");
         sentence.setFont(Fonts.bold(body));
-        notes = line("menu:notes");
-        notes.setForeground(Palette.of(body).text(Tone.WARN));
         SashForm sash = new SashForm(body, SWT.VERTICAL);
         sash.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         plot = new ScatterPlot(sash).onPick(this::picked);
         items = new ListTable<>(sash, "table:menu", MenuReport.Item::recipe, columns())
-                .whenEmpty("Nothing was sold in these days. Sales are written under Covers.")
+                .whenEmpty(
+                        "Nothing was sold in these days. What was sold is written under Covers; where Covers is not in the"
+                                + " list of stations, start it under Modules.")
                 .onSelect(rows -> selected())
                 .onOpen(row -> frame.go(new Subject("cost", row.recipe())));
-        sash.setWeights(54, 46);
-        Label caution = line("menu:caution");
-        caution.setText(MenuReport.CAUTION);
-        caution.setFont(Fonts.small(body));
-        caution.setForeground(Palette.of(body).quiet());
+        sash.setWeights(58, 42);
+        notes = line("menu:notes");
+        notes.setFont(Fonts.small(body));
+        notes.setForeground(Palette.of(body).quiet());
         period.show(model.start());
     }
 
@@ -151,18 +149,14 @@ final class MenuPage implements CostPage {
     private void paint() {
         Optional<MenuReport.Group> group = group();
         sentence.setText(group.map(model::sentence).orElse("").replace("&", "&&"));
-        say(report.map(model::notes).orElse(List.of()));
+        notes.setText(String.join(" ", report.map(model::notes).orElse(List.of(MenuReport.CAUTION)))
+                .replace("&", "&&"));
         plot.show(group.map(model::plot)
                 .orElse(new ScatterPlot.Plot("", "", List.of(), Optional.empty(), Optional.empty(), List.of())));
         items.setRows(group.map(MenuReport.Group::items).orElse(List.of()));
         body.layout();
+        group.map(MenuReport.Group::explained).ifPresent(frame::explain);
         frame.actionsChanged();
-    }
-
-    private void say(List<String> texts) {
-        notes.setText(String.join(" ", texts).replace("&", "&&"));
-        ((GridData) notes.getLayoutData()).exclude = texts.isEmpty();
-        notes.setVisible(!texts.isEmpty());
     }
 
     private void picked(String recipe) {

@@ -15,12 +15,8 @@ record PlateMoveRow(Moved.PlateMove move, String name) {
         return move.recipe();
     }
 
-    String beforeText() {
-        return (move.lowerBound() ? "at least " : "") + Figures.money(move.before());
-    }
-
     String nowText() {
-        return Figures.money(move.now());
+        return (move.lowerBound() ? "at least " : "") + Figures.money(move.now());
     }
 
     String changeText() {

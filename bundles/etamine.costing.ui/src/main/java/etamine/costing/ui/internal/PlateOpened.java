@@ -3,7 +3,6 @@ package etamine.costing.ui.internal;
 import etamine.base.Explanation;
 import etamine.base.Problem;
 import etamine.kitchen.cost.PlateCost;
-import etamine.kitchen.cost.PriceOrigin;
 import etamine.kitchen.cost.RecipeCost;
 import etamine.kitchen.recipe.Kind;
 import etamine.measures.Money;
@@ -156,18 +155,7 @@ final class PlateOpened {
 
     /** Where a price comes from, since when, and how old it is. */
     private String source(RecipeCost.Line line) {
-        return line.origin().map(this::origin).orElse(line.source());
-    }
-
-    private String origin(PriceOrigin origin) {
-        String since = origin.since()
-                .filter(day -> !origin.text().contains(day.toString()))
-                .map(day -> ", since " + figures.day(day))
-                .orElse("");
-        String age = origin.daysOld()
-                .map(days -> days == 0 ? ", of today" : days == 1 ? ", 1 day old" : ", " + days + " days old")
-                .orElse("");
-        return origin.text() + since + age;
+        return line.origin().map(figures::origin).orElse(line.source());
     }
 
     private String bought(Quantity written, Quantity bought) {
@@ -175,8 +163,7 @@ final class PlateOpened {
     }
 
     private String share(Money part) {
-        return PlatesModel.share(
-                part, isOnePortion() ? cost.plate().map(PlateCost::cost).orElse(cost.batch()) : cost.batch());
+        return PlatesModel.share(part, PlatesModel.whole(cost));
     }
 
     /** What is added to the cost of one portion, each with what it is for. */

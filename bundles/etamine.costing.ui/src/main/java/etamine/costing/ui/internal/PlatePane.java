@@ -79,7 +79,10 @@ final class PlatePane extends Composite {
     void show(Optional<PlateDetail> detail) {
         say(why, detail.map(PlateDetail::why).orElse(""));
         say(doubts, detail.map(found -> String.join(" ", found.doubts())).orElse(""));
-        blocks.show(detail.map(PlateDetail::blocks).orElse(List.of()));
+        List<StackBlocks.Block> parts = detail.map(PlateDetail::blocks).orElse(List.of());
+        blocks.show(parts);
+        ((GridData) blocks.getLayoutData()).exclude = parts.isEmpty();
+        blocks.setVisible(!parts.isEmpty());
         lines.setRows(detail.map(PlateDetail::lines).orElse(List.of()));
         List<PlateDetail.Pair> drinks = detail.map(PlateDetail::pairs).orElse(List.of());
         pairs.setRows(drinks);

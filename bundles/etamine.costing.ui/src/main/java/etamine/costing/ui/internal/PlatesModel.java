@@ -71,8 +71,14 @@ final class PlatesModel {
                 .filter(line -> line.cost().filter(money -> money.signum() > 0).isPresent())
                 .max(Comparator.comparing(line -> line.cost().orElseThrow()))
                 .map(line -> parts.items().name(line.item()) + ", "
-                        + share(line.cost().orElseThrow(), cost.batch()))
+                        + share(line.cost().orElseThrow(), whole(cost)))
                 .orElse("");
+    }
+
+    /** What shares are of: the plate with all that is added where a batch is one portion, else the batch. */
+    static Money whole(RecipeCost cost) {
+        boolean one = cost.portion().filter(cost.batch()::equals).isPresent();
+        return one ? cost.plate().map(PlateCost::cost).orElse(cost.batch()) : cost.batch();
     }
 
     /** A part of a whole in whole percent. */

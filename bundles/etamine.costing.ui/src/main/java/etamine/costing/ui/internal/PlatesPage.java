@@ -48,7 +48,9 @@ final class PlatesPage implements CostPage {
         sash = new SashForm(parent, SWT.VERTICAL);
         plates = new ListTable<>(sash, "table:costs", PlateRow::id, columns())
                 .findable("Find a plate or recipe")
-                .whenEmpty("Nothing to cost yet. Recipes with a menu price appear here.")
+                .whenEmpty(
+                        "Nothing to cost yet. What is written under Recipes with a menu price appears here; where Recipes"
+                                + " is not in the list of stations, start it under Modules.")
                 .onSelect(selected -> selected())
                 .onOpen(row -> frame.go(new Subject("recipe", row.id())));
         Composite below = new Composite(sash, SWT.NONE);
@@ -69,7 +71,6 @@ final class PlatesPage implements CostPage {
         price = new PricePanel(stage, frame, new PriceModel(parts), currency);
         sash.setWeights(48, 52);
         bring(false);
-        refresh();
     }
 
     private Button toggle(Composite parent, String label, String id, boolean toCharge) {
@@ -116,7 +117,7 @@ final class PlatesPage implements CostPage {
 
     private void selected() {
         Optional<PlateRow> row = plates.selected();
-        Optional<PlateDetail> detail = plates.selection().size() > 1
+        Optional<PlateDetail> detail = plates.selection().size() > 1 && !charge.getSelection()
                 ? Optional.of(model.several(plates.selection(), rows))
                 : row.flatMap(found -> model.detail(found.id(), rows));
         title.setText(detail.map(PlateDetail::title).orElse("").replace("&", "&&"));
@@ -157,7 +158,7 @@ final class PlatesPage implements CostPage {
                 BenchAction.of(
                                 "try",
                                 "Try changes",
-                                "settings",
+                                "scale",
                                 () -> selectedRecipe().ifPresent(tryOut))
                         .when(() -> selectedRecipe().isPresent()));
     }

@@ -71,11 +71,12 @@ final class PriceModel {
             boolean taxIncluded,
             PriceRounding.Way rounding) {}
 
-    /** The cost of one portion as the book has it. */
+    /** The cost of one portion as the book has it, as it is shown; answers are reckoned with the unrounded one. */
     Optional<Money> cost(String recipe) {
         return parts.costs()
                 .recipe(recipe)
-                .flatMap(cost -> cost.plate().map(PlateCost::cost).or(cost::portion));
+                .flatMap(cost -> cost.plate().map(PlateCost::cost).or(cost::portion))
+                .map(Money::rounded);
     }
 
     /** The tax of a plate; that of the first one on the menu where it has none. */
@@ -111,8 +112,8 @@ final class PriceModel {
     String endings() {
         List<BigDecimal> endings = parts.settings().rules().endings();
         return endings.isEmpty()
-                ? "to the smallest coin"
-                : "to prices that end in "
+                ? "smallest coin"
+                : "price that ends in "
                         + String.join(
                                 " or ",
                                 endings.stream().map(BigDecimal::toPlainString).toList());

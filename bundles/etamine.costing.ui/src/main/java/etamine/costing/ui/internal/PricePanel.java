@@ -24,7 +24,7 @@ import org.eclipse.swt.widgets.Label;
 
 /** What to charge: how the price is to be found on the left, the price and what it leaves on the right. */
 final class PricePanel extends Composite {
-    private static final String[] SIDES = {"Up", "To the nearest", "Down"};
+    private static final String[] SIDES = {"Up to the next", "To the nearest", "Down to the next"};
     private final Frame frame;
     private final PriceModel model;
     private final Combo way;
@@ -75,7 +75,7 @@ final class PricePanel extends Composite {
         write = Spoken.id(new Button(answer, SWT.PUSH), "action:write-price");
         write.setLayoutData(new GridData(SWT.LEFT, SWT.TOP, false, false));
         write.addListener(SWT.Selection, event -> write());
-        sash.setWeights(58, 42);
+        sash.setWeights(66, 34);
         listen();
     }
 
@@ -102,7 +102,7 @@ final class PricePanel extends Composite {
             tax.set(model.tax(about));
         }
         if (another || about.isPresent()) {
-            cost.set(about.flatMap(model::cost).map(found -> found.rounded().equals(found) ? found : found));
+            cost.set(about.flatMap(model::cost));
         }
         filling = false;
         ask();
@@ -151,13 +151,15 @@ final class PricePanel extends Composite {
         boolean same = recipe.flatMap(model::now)
                 .flatMap(now -> advice.map(found -> found.menu().amount().compareTo(now) == 0))
                 .orElse(false);
-        boolean possible = recipe.isPresent() && advice.isPresent() && included.getSelection() && !same;
+        boolean own = recipe.flatMap(model::cost).equals(cost.value());
+        boolean possible = recipe.isPresent() && own && advice.isPresent() && included.getSelection() && !same;
         write.setText(
                 same
                         ? "This is the price on the menu"
                         : "Write "
                                 + advice.map(found -> found.menu().toString()).orElse("it") + " on the menu");
         write.setEnabled(possible);
+        write.setVisible(own || recipe.isEmpty());
         write.getParent().layout(true, true);
         advice.map(PriceAdvice::explained).ifPresent(this::explain);
     }

@@ -55,7 +55,9 @@ final class StatementPage implements CostPage {
         halves.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         SashForm upper = new SashForm(halves, SWT.HORIZONTAL);
         steps = new ListTable<>(upper, "table:statement", StatementModel.Step::key, stepColumns())
-                .whenEmpty("Stock and sales are needed for a statement. Its notes say which are missing.")
+                .whenEmpty(
+                        "A statement needs stock, sales and recipes. What is missing stands above; write it down under its station, or"
+                                + " start that module under Modules.")
                 .onSelect(
                         rows -> found.map(read -> read.statement().explained()).ifPresent(frame::explain));
         Composite charts = new Composite(upper, SWT.NONE);
@@ -64,7 +66,7 @@ final class StatementPage implements CostPage {
         course.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         weeks = new ListTable<>(charts, "table:weeks", StatementModel.Week::key, weekColumns());
         GridData low = new GridData(SWT.FILL, SWT.FILL, true, false);
-        low.heightHint = 110;
+        low.heightHint = 96;
         weeks.setLayoutData(low);
         upper.setWeights(42, 58);
         variances = new ListTable<>(halves, "table:variances", Statement.Variance::item, varianceColumns())
@@ -72,7 +74,7 @@ final class StatementPage implements CostPage {
                 .whenEmpty("No ingredient can be compared: that takes stock, sales and recipes.")
                 .onSelect(rows -> rows.stream().findFirst().map(model::explain).ifPresent(frame::explain))
                 .onOpen(row -> frame.go(new Subject("item", row.item())));
-        halves.setWeights(54, 46);
+        halves.setWeights(58, 42);
         period.show(model.start());
     }
 
@@ -93,8 +95,8 @@ final class StatementPage implements CostPage {
         Comparator<StatementModel.Step> asShown = Comparator.comparing(step -> 0);
         return List.of(
                 Column.words("Step", 5, StatementModel.Step::name).sorted(asShown),
-                Column.<StatementModel.Step>figures("Sum", 2, step -> step.sum() ? step.amount() : "", asShown),
-                Column.<StatementModel.Step>figures("Amount", 2, step -> step.sum() ? "" : step.amount(), asShown));
+                Column.<StatementModel.Step>figures("Amount", 2, step -> step.sum() ? "" : step.amount(), asShown),
+                Column.<StatementModel.Step>figures("Sum", 2, step -> step.sum() ? step.amount() : "", asShown));
     }
 
     private static List<Column<StatementModel.Week>> weekColumns() {

@@ -61,7 +61,7 @@ final class WhatIfPage implements CostPage {
         safe.setForeground(Palette.of(below).quiet());
         safe.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         plates = new ListTable<>(below, "table:trial", TrialRow::id, columns())
-                .whenEmpty("Nothing on the menu yet. Recipes with a menu price appear here.")
+                .whenEmpty("Nothing on the menu yet. What is written under Recipes with a menu price appears here.")
                 .onSelect(rows -> rows.stream().findFirst().map(model::explain).ifPresent(frame::explain))
                 .onOpen(row -> frame.go(new Subject("recipe", row.id())));
         plates.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
