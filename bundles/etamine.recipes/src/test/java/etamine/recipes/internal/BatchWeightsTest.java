@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import etamine.base.Problem;
 import etamine.kitchen.recipe.Recipe;
 import etamine.measures.Quantity;
+import etamine.measures.Ratio;
 import etamine.recipes.MassBalance;
+import java.math.RoundingMode;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -60,6 +62,25 @@ class BatchWeightsTest {
         assertThat(balance.out().dividedBy(balance.in())).hasToString("0.72");
         assertThat(balance.out().dividedBy(balance.bought())).hasToString("0.576");
         assertThat(codes(roast)).isEmpty();
+    }
+
+    // Cooking losses. B. Lowe, Experimental Cookery, table of average cooking losses: seven hams roasted, 126 lb 15 oz
+    // to
+    // 94 lb 7 oz, six legs of veal, 107 lb 2 oz to 76 lb 1 oz (secondary; other rows disagree with their weights).
+    // Chicken breast roasted 150 g to 108 g, 72 % (USDA Table of Cooking Yields, Release 2, 2014, NDB 5060 -
+    // secondary).
+    // Onions fresh to cooked 0.78 (USDA Food Buying Guide, column 6 - secondary). Half of the last printed digit
+    @ParameterizedTest
+    @CsvSource({"2031 oz, 1511 oz, 25.6", "1714 oz, 1217 oz, 29.0", "150 g, 108 g, 28.0", "1 lb, 0.78 lb, 22.0"})
+    void tellsTheLossesOfPublishedCookingTests(String raw, String cooked, String percent) {
+        MassBalance balance = range.balances.of(recipe(line("bean", raw, ""), line("it", cooked, ""), ""));
+
+        assertThat(balance.lost()
+                        .orElseThrow()
+                        .dividedBy(balance.in())
+                        .times(Ratio.of(100))
+                        .toDecimal(1, RoundingMode.HALF_UP))
+                .hasToString(percent);
     }
 
     @Test

@@ -46,7 +46,8 @@ final class GateExchange implements Exchange {
                 return entries.size();
             });
         }
-        return new LoadResult(rejected.isEmpty(), Map.of("recipes", entries.size()), Map.of(), rejected, List.of(), List.of());
+        return new LoadResult(
+                rejected.isEmpty(), Map.of("recipes", entries.size()), Map.of(), rejected, List.of(), List.of());
     }
 
     @Override
