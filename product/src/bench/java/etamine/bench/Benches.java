@@ -1,6 +1,7 @@
 package etamine.bench;
 
 import etamine.costing.internal.RollUpBench;
+import etamine.recipes.internal.AllergenBench;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
@@ -17,7 +18,12 @@ public final class Benches {
     /** Prints the figures of each bench under its name. */
     public static void main(String[] names) throws Exception {
         Path product = Path.of(System.getProperty("etamine.product"));
-        List<Bench> all = List.of(new StartBench(product), new RollUpBench(), new BookBench(product), new RecipesBench(product));
+        List<Bench> all = List.of(
+                new StartBench(product),
+                new RollUpBench(),
+                new AllergenBench(),
+                new BookBench(product),
+                new RecipesBench(product));
         Set<String> chosen = Set.of(names);
         try (PrintStream out =
                 new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8)) {
