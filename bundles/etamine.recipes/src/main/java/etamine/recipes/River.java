@@ -50,13 +50,13 @@ public record River(
         /** What the river ends in. */
         SERVED("served"),
         /** What trimming takes away. */
-        TRIM("trimmed away"),
+        TRIM("trimmed"),
         /** What cooking, reducing or taking apart takes away. */
-        LOST("lost in the making"),
+        LOST("lost"),
         /** What is spilt and left in the bottle. */
         SPILT("spilt"),
         /** Outputs that other recipes of the book use. */
-        ELSEWHERE("for other uses"),
+        ELSEWHERE("other uses"),
         /** Outputs that nothing in the book uses. */
         LEFT_OVER("left over");
 

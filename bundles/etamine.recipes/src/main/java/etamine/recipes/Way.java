@@ -31,6 +31,15 @@ public record Way(List<Stop> stops) {
 
     /** The whole way: {@code Plate of hake → Mussel cream → Fish stock → Celery}. */
     public String inWords() {
+        return words(stops);
+    }
+
+    /** The way without where it begins, for where that is plain: {@code Mussel cream → Fish stock → Celery}. */
+    public String below() {
+        return words(stops.size() > 1 ? stops.subList(1, stops.size()) : stops);
+    }
+
+    private static String words(List<Stop> stops) {
         return stops.stream()
                 .map(stop -> stop.instead() ? "or " + stop.name() : stop.name())
                 .collect(Collectors.joining(" → "));

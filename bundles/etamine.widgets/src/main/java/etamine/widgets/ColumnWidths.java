@@ -22,6 +22,7 @@ final class ColumnWidths {
     private final BiFunction<Integer, Integer, String> text;
     private int[] given = {};
     private int room;
+    private int letter;
     private boolean dragged;
 
     private ColumnWidths(Table table, List<? extends Column<?>> columns, BiFunction<Integer, Integer, String> text) {
@@ -73,6 +74,7 @@ final class ColumnWidths {
         int rows = Math.min(table.getItemCount(), SAMPLE);
         GC gc = new GC(table);
         try {
+            letter = gc.textExtent("n").x;
             for (int at = 0; at < natural.length; at++) {
                 natural[at] = gc.textExtent(columns.get(at).heading()).x + PADDING;
                 String widest = "";
@@ -110,7 +112,7 @@ final class ColumnWidths {
         for (int left = missing; left > 0; ) {
             int widest = -1;
             for (int at = 0; at < widths.length; at++) {
-                boolean gives = !columns.get(at).figures() && widths[at] > LEAST_WORDS;
+                boolean gives = !columns.get(at).figures() && widths[at] > least(at);
                 if (gives && (widest < 0 || widths[at] > widths[widest])) {
                     widest = at;
                 }
@@ -118,9 +120,13 @@ final class ColumnWidths {
             if (widest < 0) {
                 return;
             }
-            int step = Math.min(left, Math.min(8, widths[widest] - LEAST_WORDS));
+            int step = Math.min(left, Math.min(8, widths[widest] - least(widest)));
             widths[widest] -= step;
             left -= step;
         }
+    }
+
+    private int least(int at) {
+        return Math.max(LEAST_WORDS, columns.get(at).letters() * letter);
     }
 }

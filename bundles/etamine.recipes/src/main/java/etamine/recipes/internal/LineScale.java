@@ -79,6 +79,13 @@ final class LineScale {
         return fluid ? Optional.of(quantity.in(Unit.basic(unit.dimension())).amount()) : Optional.empty();
     }
 
+    /** What a volume would weigh if it were water, where weights are looked for. */
+    Optional<Ratio> asWater(Quantity quantity) {
+        return dimension == Dimension.MASS && quantity.unit().dimension() == Dimension.VOLUME
+                ? Optional.of(quantity.in(Unit.ML).amount())
+                : Optional.empty();
+    }
+
     private Weight whole(Converter converter, String item, Quantity quantity) {
         Conversion direct = converter.convert(quantity, dimension);
         if (direct instanceof Conversion.Converted found) {

@@ -19,20 +19,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 
-/** Draws a river as shapes for paper. Steps of the plan are tenths of a point. */
+/** Draws a river as shapes for paper. Steps of the plan are tenths of a point, or less where the sheet is too small. */
 final class RiverPicture {
     private static final double STEP = 10.0;
     private static final int TYPE = 80;
     private static final int LINE = 96;
     private static final int LETTER = 50;
     private static final int LETTERS = 17;
-    private static final int MOST = 24;
-    private static final FlowSpace SPACE = new FlowSpace(7600, 3600, 50, 300);
+    private static final int MOST = 12;
+    private static final double TALLEST = 4000;
+    private static final double WIDEST = 7600;
+    private static final FlowSpace SPACE = new FlowSpace(7600, 3400, 40, 300);
 
     private final River river;
     private final Function<Quantity, String> texts;
     private final Map<String, List<String>> labels = new HashMap<>();
     private final List<Drawing.Shape> shapes = new ArrayList<>();
+    private double step = STEP;
 
     RiverPicture(River river, Function<Quantity, String> texts) {
         this.river = river.gathered(MOST);
@@ -45,6 +48,7 @@ final class RiverPicture {
                 .map(link -> new Flow.Link(link.from(), link.to(), river.part(link.amount())))
                 .toList();
         FlowPlan plan = FlowLayout.plan(new Flow(nodes, links), SPACE);
+        step = STEP * Math.max(1, Math.max(plan.height() / TALLEST, plan.width() / WIDEST));
         for (int i = 0; i < links.size(); i++) {
             River.Kind end = kind(links.get(i).to());
             boolean leaves = end.end() && end != River.Kind.SERVED;
@@ -54,7 +58,7 @@ final class RiverPicture {
         }
         plan.places().forEach(this::place);
         String title = "What flows into " + river.name() + " and what falls away";
-        return new Drawing(title, plan.width() / STEP, plan.height() / STEP, shapes);
+        return new Drawing(title, plan.width() / step, plan.height() / step, shapes);
     }
 
     private River.Kind kind(String node) {
@@ -94,13 +98,13 @@ final class RiverPicture {
     }
 
     private void ribbon(FlowPlan.Ribbon ribbon, Ink ink) {
-        double thickness = ribbon.thickness() / STEP;
+        double thickness = ribbon.thickness() / step;
         for (FlowPlan.Reach reach : ribbon.reaches()) {
-            double left = reach.fromX() / STEP;
-            double right = reach.toX() / STEP;
+            double left = reach.fromX() / step;
+            double right = reach.toX() / step;
             double middle = (left + right) / 2;
-            double from = reach.fromY() / STEP;
-            double to = reach.toY() / STEP;
+            double from = reach.fromY() / step;
+            double to = reach.toY() / step;
             shapes.add(new Drawing.Outline(
                     List.of(
                             new Move(left, from),
@@ -114,15 +118,15 @@ final class RiverPicture {
 
     private void place(FlowPlan.Place place) {
         Ink ink = ink(kind(place.id()));
-        double x = place.x() / STEP;
-        double y = place.bandY() / STEP;
-        double band = place.band() / STEP;
-        shapes.add(new Drawing.Box(x, y, place.width() / STEP, band, Paint.filled(pale(ink))));
-        shapes.add(new Drawing.Box(x, y, 2.4, band, Paint.filled(ink)));
-        double base = (place.labelY() + TYPE) / STEP;
+        double x = place.x() / step;
+        double y = place.bandY() / step;
+        double band = place.band() / step;
+        shapes.add(new Drawing.Box(x, y, place.width() / step, band, Paint.filled(pale(ink))));
+        shapes.add(new Drawing.Box(x, y, 24 / step, band, Paint.filled(ink)));
+        double base = (place.labelY() + TYPE) / step;
         for (String line : labels.get(place.id())) {
-            shapes.add(new Drawing.Label(x + 4.5, base, line, Drawing.Type.of(TYPE / STEP)));
-            base += LINE / STEP;
+            shapes.add(new Drawing.Label(x + 45 / step, base, line, Drawing.Type.of(TYPE / step)));
+            base += LINE / step;
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** One batch of a recipe on the scale: what goes in, what comes out, and the difference. */
 final class WeighedBatch {
@@ -53,12 +54,22 @@ final class WeighedBatch {
                                         recipe.name(), taken + " water", "Write the water as a weight or a volume."))));
     }
 
-    /** Outputs that cannot be weighed weigh together what the others leave; one of them alone can then be weighed. */
+    /**
+     * Fluids that nobody has weighed are taken to be as heavy as water, so that what boils away shows. Other outputs
+     * that cannot be weighed together what the others leave; one of them alone can then be weighed.
+     */
     private void give() {
         List<Make> open = new ArrayList<>();
         for (Make make : recipe.makes()) {
             LineScale.Weight weight = scale.output(recipe, make);
-            if (weight.known()) {
+            Optional<Ratio> asWater = weight.known() ? Optional.empty() : scale.asWater(make.quantity());
+            if (asWater.isPresent()) {
+                outputs.merge(make.item(), asWater.get(), Ratio::plus);
+                out = out.plus(asWater.get());
+                scale.note(make.item(), make.quantity(), asWater.get());
+                remarks.add("What " + make.quantity() + " of “" + recipe.name()
+                        + "” weighs is not written; it is taken to be as heavy as water.");
+            } else if (weight.known()) {
                 outputs.merge(make.item(), weight.before(), Ratio::plus);
                 out = out.plus(weight.before());
             } else {

@@ -161,6 +161,26 @@ class GraphRiversTest {
     }
 
     @Test
+    void takesAStockThatNobodyHasWeighedToBeAsHeavyAsWater() {
+        range.item("bones", "g");
+        range.load(
+                recipe("stock", "component", line("bones", "5 kg"), line("stock", "2 l"), ""),
+                recipe("jus", "component", line("stock", "2 l"), line("jus", "500 ml"), ""),
+                recipe("plate", "plate", line("jus", "50 ml"), line("plate", "1 portion"), ""));
+
+        River river = portion("plate");
+        assertThat(flows(river))
+                .containsExactlyInAnyOrder(
+                        "bought:bones > made:stock 500 g",
+                        "made:stock > lost:made:stock:stock 300 g",
+                        "made:stock > made:jus 200 g",
+                        "made:jus > lost:made:jus:jus 150 g",
+                        "made:jus > made:plate 50 g",
+                        "made:plate > served 50 g");
+        assertThat(river.remarks()).anySatisfy(remark -> assertThat(remark).contains("as heavy as water"));
+    }
+
+    @Test
     void weighsPiecesByWhatGoesIntoThem() {
         range.item("flour", "g");
         range.load(

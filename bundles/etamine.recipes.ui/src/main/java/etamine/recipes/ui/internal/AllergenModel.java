@@ -83,7 +83,7 @@ final class AllergenModel {
         String why = Stream.concat(row.contained().stream(), row.possible().stream())
                 .flatMap(allergen -> reasons.ways(allergen).stream())
                 .findFirst()
-                .map(Way::inWords)
+                .map(Way::below)
                 .orElse("");
         String asks = String.join(" ", row.asks());
         return new AllergenLine(
@@ -135,7 +135,7 @@ final class AllergenModel {
     }
 
     private static String first(List<Way> ways) {
-        return ways.stream().findFirst().map(Way::inWords).orElse("");
+        return ways.stream().findFirst().map(Way::below).orElse("");
     }
 
     private static Explanation ways(String title, List<Way> ways) {

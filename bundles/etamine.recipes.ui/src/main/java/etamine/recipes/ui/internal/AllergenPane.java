@@ -25,7 +25,7 @@ import org.eclipse.swt.widgets.Label;
 
 /** The allergens and diets of the recipe by the list of the house, or of the whole menu. */
 final class AllergenPane implements RecipePage {
-    private static final int COLUMNS = 5;
+    private static final int COLUMNS = 3;
 
     private final Desk desk;
     private final AllergenModel model;
@@ -48,17 +48,11 @@ final class AllergenPane implements RecipePage {
         Button one = choice("This recipe", "choice:recipe");
         one.setSelection(true);
         whole = choice("The menu", "choice:menu");
-        Label caption = new Label(pane, SWT.NONE);
-        caption.setText("Declared by the list of");
-        caption.setLayoutData(new GridData(SWT.END, SWT.CENTER, true, false));
-        list = Spoken.id(new Combo(pane, SWT.READ_ONLY), "field:allergen-list");
-        list.setItems(
-                Stream.of(DeclarationList.values()).map(DeclarationList::title).toArray(String[]::new));
-        list.addListener(SWT.Selection, event -> chosen());
-        Spoken.label(list, caption);
         print = Spoken.id(new Button(pane, SWT.PUSH), "action:print-allergens");
-        print.setText("Print the menu's");
+        print.setText("Print the menu");
+        print.setLayoutData(new GridData(SWT.END, SWT.CENTER, true, false));
         print.addListener(SWT.Selection, event -> print());
+        list = listField();
         Label caution = wide(Tone.WARN);
         caution.setText("⚠ " + Allergens.CAUTION);
         body = new Composite(pane, SWT.NONE);
@@ -70,6 +64,23 @@ final class AllergenPane implements RecipePage {
         menu = new MenuPane(body, desk, model);
         source = wide(Tone.QUIET);
         refresh();
+    }
+
+    private Combo listField() {
+        Composite row = new Composite(pane, SWT.NONE);
+        row.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, COLUMNS, 1));
+        GridLayout layout = new GridLayout(2, false);
+        layout.marginWidth = 0;
+        layout.marginHeight = 0;
+        row.setLayout(layout);
+        Label caption = new Label(row, SWT.NONE);
+        caption.setText("Declared by the list of");
+        Combo combo = Spoken.id(new Combo(row, SWT.READ_ONLY), "field:allergen-list");
+        combo.setItems(
+                Stream.of(DeclarationList.values()).map(DeclarationList::title).toArray(String[]::new));
+        combo.addListener(SWT.Selection, event -> chosen());
+        Spoken.label(combo, caption);
+        return combo;
     }
 
     private Button choice(String text, String id) {

@@ -68,7 +68,7 @@ final class MenuPane {
 
     private ListTable<MenuLine> build(DeclarationList list) {
         List<Column<MenuLine>> columns = new ArrayList<>();
-        columns.add(Column.words("Plate or drink", 8, MenuLine::name));
+        columns.add(Column.words("Plate or drink", 8, MenuLine::name).keeping(24));
         list.groups().forEach(each -> columns.add(column(each)));
         columns.add(Column.words("Not on this list", 3, MenuLine::others));
         ListTable<MenuLine> built = new ListTable<>(pane, "table:menu-allergens", MenuLine::id, columns)

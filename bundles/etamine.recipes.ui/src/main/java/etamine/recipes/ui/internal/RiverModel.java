@@ -18,7 +18,7 @@ import java.util.function.Function;
 
 /** What the page about the yield shows, without widgets. */
 final class RiverModel {
-    private static final int MOST = 24;
+    private static final int MOST = 16;
 
     private final Rivers rivers;
     private final Function<Quantity, String> text;

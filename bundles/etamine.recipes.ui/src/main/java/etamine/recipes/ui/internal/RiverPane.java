@@ -59,7 +59,7 @@ final class RiverPane implements RecipePage {
         table = new ListTable<>(sash, "table:river", RiverRow::key, columns())
                 .whenEmpty("Nothing flows yet: write what goes in and what it makes.")
                 .onSelect(rows -> rows.stream().findFirst().ifPresent(this::selected));
-        sash.setWeights(68, 32);
+        sash.setWeights(76, 24);
         refresh();
     }
 

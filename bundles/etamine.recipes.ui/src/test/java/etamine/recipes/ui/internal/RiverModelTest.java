@@ -52,8 +52,8 @@ class RiverModelTest {
                         "SOURCE Celeriac 1 kg",
                         "SOURCE Cream 260 g",
                         "WORK Purée 1 kg",
-                        "LOSS Celeriac, trimmed away 260 g",
-                        "LOSS Purée, lost in the making 100 g",
+                        "LOSS Celeriac, trimmed 260 g",
+                        "LOSS Purée, lost 100 g",
                         "GOAL Purée 900 g");
         assertThat(view().pools().stream().filter(pool -> pool.role() == Role.GOAL))
                 .extracting(Pool::amount)
@@ -66,9 +66,9 @@ class RiverModelTest {
                 .extracting(row -> row.from() + " | " + row.to() + " | " + row.amount())
                 .containsExactlyInAnyOrder(
                         "Celeriac | Purée | 740 g",
-                        "Celeriac | Celeriac, trimmed away | 260 g",
+                        "Celeriac | Celeriac, trimmed | 260 g",
                         "Cream | Purée | 260 g",
-                        "Purée | Purée, lost in the making | 100 g",
+                        "Purée | Purée, lost | 100 g",
                         "Purée | Purée, served | 900 g");
         assertThat(view().streams()).hasSize(5);
     }
