@@ -134,7 +134,9 @@ final class GeneratedBook implements AutoCloseable {
                                     ? "{\"item\":\"r" + (item - BOUGHT) + "\",\"quantity\":\"50 g\"}"
                                     : "{\"item\":\"i" + item + "\",\"quantity\":\"1/2 cup\",\"as\":\"trimmed\"}");
         }
-        return json.append("],\"makes\":[{\"item\":\"r" + r + "\",\"quantity\":\"600 g\"}],\"steps\":[{\"id\":\"a\",")
+        boolean sold = r >= RECIPES - RECIPES / LEVELS;
+        json.append(sold ? "],\"portion\":\"200 g\",\"menuPrice\":\"24.00\",\"taxPercent\":\"13.5\"" : "]");
+        return json.append(",\"makes\":[{\"item\":\"r" + r + "\",\"quantity\":\"600 g\"}],\"steps\":[{\"id\":\"a\",")
                 .append("\"text\":\"Sweat everything slowly in a wide pan, deglaze, cook down and pass; batch " + r + ".\",")
                 .append("\"hands\":\"PT10M\",\"unattended\":\"PT20M\",\"equipment\":\"hob ring\"}],\"notes\":\"")
                 .append(notes)

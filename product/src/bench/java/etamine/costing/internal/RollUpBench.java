@@ -8,6 +8,7 @@ import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Use;
 import etamine.measures.Quantity;
 import etamine.measures.Unit;
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -20,7 +21,8 @@ import java.util.function.DoubleSupplier;
 
 /**
  * A whole recompute of 10,000 recipes of 12 lines in four levels over 5,000 bought items, against the least that could do
- * it: the sums alone over primitive arrays. The two take turns in one virtual machine.
+ * it, the sums alone over primitive arrays, and against a recursive query and plain recursion over decimals. Engine and
+ * floor take turns in one virtual machine.
  */
 public final class RollUpBench implements Bench {
     private static final int BOUGHT = 5_000;
@@ -39,7 +41,7 @@ public final class RollUpBench implements Bench {
     }
 
     @Override
-    public List<String> measure() {
+    public List<String> measure() throws SQLException {
         generate();
         CostGraph graph = graph();
         double[] numbered = new double[graph.numbers().size()];
@@ -60,14 +62,42 @@ public final class RollUpBench implements Bench {
             check = Math.max(
                     check, Math.abs(sums() - last(graph.compute(numbered).batch())));
         }
+        List<String> lines = new ArrayList<>();
+        lines.add(String.format(Locale.ROOT, "sums alone over primitive arrays: median %.3f ms", median(floor)));
+        lines.add(String.format(Locale.ROOT, "whole recompute by the engine:    median %.3f ms", median(engine)));
+        lines.add(String.format(
+                Locale.ROOT, "ratio: %.2f (results differ by at most %.1e)", median(engine) / median(floor), check));
+        lines.addAll(rivals(
+                median(floor), median(engine), last(graph.compute(numbered).batch())));
+        lines.add(String.format(
+                Locale.ROOT,
+                "memory of the compiled graph: %.2f MB of arrays, %d bytes a line",
+                graph.bytes() / 1e6,
+                graph.bytes() / (RECIPES * LINES)));
+        return lines;
+    }
+
+    private List<String> rivals(double floor, double engine, double expected) throws SQLException {
+        RollUpRivals rivals = new RollUpRivals(BOUGHT, LINES, items, amounts, prices);
+        double[] query = rivals.byQuery(1);
+        double[] decimals = rivals.byDecimals(5);
+        double off = Math.max(Math.abs(query[0] - expected), Math.abs(decimals[0] - expected)) / expected;
+        if (off > 1e-9) {
+            throw new IllegalStateException("The rivals do not agree: they differ by " + off + ".");
+        }
         return List.of(
-                String.format(Locale.ROOT, "sums alone over primitive arrays: median %.3f ms", median(floor)),
-                String.format(Locale.ROOT, "whole recompute by the engine:    median %.3f ms", median(engine)),
                 String.format(
                         Locale.ROOT,
-                        "ratio: %.2f (results differ by at most %.1e)",
-                        median(engine) / median(floor),
-                        check));
+                        "recursive query in SQLite: %.0f ms, %.0f times the engine, %.0f times the floor",
+                        query[1],
+                        query[1] / engine,
+                        query[1] / floor),
+                String.format(
+                        Locale.ROOT,
+                        "plain recursion over decimals: %.0f ms, %.0f times the engine, %.0f times the floor",
+                        decimals[1],
+                        decimals[1] / engine,
+                        decimals[1] / floor));
     }
 
     private void generate() {
