@@ -70,6 +70,10 @@ class ConsoleContractTest {
             cost leek-soup                        | 0 | /currency /recipes/0/id /recipes/0/batchCost /recipes/0/makes/0/item /recipes/0/makes/0/quantity /recipes/0/makes/0/unitCost/amount /recipes/0/makes/0/unitCost/per /recipes/0/portionCost /recipes/0/missing /recipes/0/warnings /recipes/0/lines/0/item /recipes/0/lines/0/quantity /recipes/0/lines/0/asPurchased /recipes/0/lines/0/unitPrice /recipes/0/lines/0/cost /recipes/0/lines/0/source
             cost plate-soup                       | 0 | /recipes/0/plateCost /recipes/0/netPrice /recipes/0/foodCostPercent /recipes/0/contribution
             cost                                  | 1 | /recipes/2/missing/0
+            moved --since 2026-11-01              | 0 | /since /prices /plates
+            whatif price:leek=+14%                | 0 | /plates/0/recipe /plates/0/now/plateCost /plates/0/then/contribution /plates/0/change /notes /accepted
+            costing                               | 0 | /prices/0 /labour/on /endings
+            costing --target 28                   | 0 | /targetFoodCostPercent
             scale leek-soup --to 3_kg             | 0 | /factor /uses/0/item /uses/0/quantity /makes/0/item /makes/0/quantity /batches
             scale plate-soup --covers 30          | 0 | /factor /uses/0/quantity /makes/0/quantity /batches
             stock                                 | 0 | /items/0/item /items/0/onHand /items/0/onOrder /items/0/par /items/0/short /items/0/value /items/0/lots/0/quantity /totalValue
@@ -200,6 +204,10 @@ class ConsoleContractTest {
             fry                         | 2 | There is no verb fry
             cost ghost                  | 2 | ghost
             cost --sideways             | 2 | --sideways
+            moved --since yesterday     | 2 | yesterday
+            whatif cheaper              | 2 | menu:
+            whatif yield:leek/sliced=0 --accept | 2 | more than 0
+            costing --prices ghost      | 2 | ghost
             scale leek-soup             | 2 | --covers
             scale leek-soup --to 3_blob | 2 | blob
             scale leek-soup --vessels 12_x_130_ml | 2 | later version

@@ -39,9 +39,14 @@ final class PastPrices {
         return Optional.empty();
     }
 
-    /** The price at the end of a day, else the first one after it. */
+    /** The price at the end of a day, else the first one after it, else the one now. */
     Optional<PriceQuote> atOrFirst(Item item, LocalDate day) {
-        return at(item, day).or(() -> course(item).stream().findFirst());
+        return at(item, day)
+                .or(() -> course(item).stream().findFirst())
+                .or(() -> ranked.stream()
+                        .flatMap(source -> source.quote(item.id()).stream())
+                        .filter(quote -> usable(item, quote))
+                        .findFirst());
     }
 
     /** Every price the item was reckoned with up to today, each with the day it came into force, oldest first. */
