@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * What an experiment comes to.
  *
- * @param plates every recipe on the menu, in the order of ids
+ * @param plates every recipe on the menu that is not archived, in the order of ids
  * @param notes what could not be tried and why, as sentences
  */
 public record Trial(List<Plate> plates, List<String> notes) {

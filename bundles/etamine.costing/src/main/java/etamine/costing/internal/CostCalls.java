@@ -40,7 +40,8 @@ public final class CostCalls implements CallSource {
         List<Call> calls = new ArrayList<>();
         List<String> over = new ArrayList<>();
         Map<String, Integer> unpriced = new TreeMap<>();
-        state.plates().byId().forEach((id, plate) -> {
+        state.plates().list().forEach(plate -> {
+            String id = plate.recipe();
             if (!plate.complete()) {
                 new CostReport(state)
                         .missing(state.order().get(plate.place()).recipe())

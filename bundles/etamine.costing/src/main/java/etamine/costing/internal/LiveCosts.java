@@ -7,7 +7,6 @@ import etamine.kitchen.cost.PriceOrigin;
 import etamine.kitchen.cost.RecipeCost;
 import etamine.kitchen.house.Kitchen;
 import etamine.kitchen.item.Item;
-import etamine.kitchen.item.ItemChanges;
 import etamine.kitchen.item.Items;
 import etamine.kitchen.price.PriceSource;
 import etamine.kitchen.recipe.Recipe;
@@ -22,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -155,9 +155,10 @@ public final class LiveCosts implements Costs {
     }
 
     private CostState reckon(List<Recipe> order, Map<String, Item> all) {
-        Set<String> changed = ItemChanges.between(state.items(), all);
+        Set<String> changed = items.changes(state.items(), all);
         RecipeReuse reuse = new RecipeReuse(compiled, state.items(), all, changed);
-        List<CompiledRecipe> now = order.stream().map(reuse::compile).toList();
+        Stream<Recipe> each = compiled.isEmpty() ? order.parallelStream() : order.stream();
+        List<CompiledRecipe> now = each.map(reuse::compile).toList();
         PriceBoard board = new PriceBoard(settings.ranked(sources));
         Terms terms = new Terms(currency(), settings.rules(), kitchen.today());
         if (state.standsOn(now)) {

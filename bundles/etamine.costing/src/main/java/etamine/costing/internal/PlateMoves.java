@@ -55,7 +55,7 @@ final class PlateMoves {
     List<PlateMove> moves() {
         List<PlateMove> moves = new ArrayList<>();
         for (Recipe recipe : mixture.now().recipes().values()) {
-            if (recipe.menu().isPresent()) {
+            if (recipe.menu().isPresent() && !recipe.standing().archived()) {
                 move(recipe).ifPresent(moves::add);
             }
         }

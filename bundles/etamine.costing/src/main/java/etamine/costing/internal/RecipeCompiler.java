@@ -10,18 +10,18 @@ import etamine.measures.Conversion;
 import etamine.measures.Quantity;
 import etamine.measures.Unit;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Resolves the quantities of recipes over the items it is given. A book writes few different ways of measuring an item
- * on very many lines, so each way is converted exactly once and kept for as long as the compiler lives.
+ * on very many lines, so each way is converted exactly once and kept for as long as the compiler lives. Thread-safe.
  */
 final class RecipeCompiler {
     private final Map<String, Item> items;
-    private final Map<Way, Conversion> ways = new HashMap<>();
+    private final Map<Way, Conversion> ways = new ConcurrentHashMap<>();
 
     /** What decides how the lines of an item convert, whatever their amounts. */
     private record Way(String item, Optional<String> as, Basis basis, Unit unit) {

@@ -3,6 +3,7 @@ package etamine.costing.internal;
 import etamine.costing.Experiment;
 import etamine.costing.PriceChange;
 import etamine.costing.Trial;
+import etamine.kitchen.cost.PlateCost;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.recipe.MenuPrice;
 import etamine.kitchen.recipe.Recipe;
@@ -23,9 +24,11 @@ final class TrialRun {
     private final List<String> notes = new ArrayList<>();
     private final Map<Integer, CompiledRecipe> changed = new HashMap<>();
     private final double[] prices;
+    private final PlateMath math;
 
     TrialRun(CostState state, Experiment experiment) {
         this.state = state;
+        this.math = new PlateMath(state.terms());
         this.making = new TrialMaking(state, experiment);
         this.prices = state.pricesByNumber();
         notes.addAll(making.notes());
@@ -88,26 +91,30 @@ final class TrialRun {
         CostGraph graph = state.graph().with(changed);
         CostGraph.Figures figures = graph.compute(prices);
         Optional<double[]> work = state.labour().map(labour -> labour.carriedBy(graph));
-        PlateMath math = new PlateMath(state.terms());
-        List<Trial.Plate> plates = new ArrayList<>();
-        state.plates().byId().forEach((id, plate) -> {
-            CompiledRecipe compiled =
-                    changed.getOrDefault(plate.place(), state.order().get(plate.place()));
-            MenuPrice menu = compiled.recipe().menu().orElse(plate.menu());
-            double portion = compiled.portionOf(figures.batch()[plate.place()], true);
-            double labour = work.map(batches -> compiled.portionOf(batches[plate.place()], false))
-                    .orElse(Double.NaN);
-            boolean same = portion == plate.portion()
-                    && Double.compare(labour, plate.labour()) == 0
-                    && menu.equals(plate.menu());
-            boolean reckoned = same || Math.abs(portion) > Double.MAX_VALUE || Double.isNaN(portion);
-            plates.add(new Trial.Plate(
-                    id,
-                    plate.cost(),
-                    reckoned ? plate.cost() : math.of(menu, portion, labour),
-                    !figures.batchComplete()[plate.place()]));
-        });
+        Optional<double[]> workNow = state.labour().map(Work::batches);
+        List<Plates.Plate> before = state.plates().list();
+        List<Trial.Plate> plates = new ArrayList<>(before.size());
+        for (Plates.Plate plate : before) {
+            int place = plate.place();
+            double labour = work.map(batches -> batches[place]).orElse(Double.NaN);
+            boolean reached = figures.batch()[place] != state.batch(place)
+                    || workNow.isPresent() && workNow.get()[place] != labour
+                    || !changed.isEmpty() && changed.containsKey(place);
+            PlateCost then = reached ? reckoned(plate, figures.batch()[place], labour) : plate.cost();
+            plates.add(new Trial.Plate(plate.recipe(), plate.cost(), then, !figures.batchComplete()[place]));
+        }
         return new Trial(plates, notes);
+    }
+
+    private PlateCost reckoned(Plates.Plate plate, double batch, double work) {
+        CompiledRecipe compiled =
+                changed.getOrDefault(plate.place(), state.order().get(plate.place()));
+        MenuPrice menu = compiled.recipe().menu().orElse(plate.menu());
+        double portion = compiled.portionOf(batch, true);
+        double labour = compiled.portionOf(work, false);
+        boolean same =
+                portion == plate.portion() && Double.compare(labour, plate.labour()) == 0 && menu.equals(plate.menu());
+        return same || !(Math.abs(portion) <= Double.MAX_VALUE) ? plate.cost() : math.of(menu, portion, labour);
     }
 
     TrialMaking making() {

@@ -63,6 +63,11 @@ final class Work {
         return batch[places.applyAsInt(recipe.id())];
     }
 
+    /** The same of every recipe, in graph order; not to be changed. */
+    double[] batches() {
+        return batch;
+    }
+
     /** What the recipe's own steps cost. */
     double ownOf(Recipe recipe) {
         return own[places.applyAsInt(recipe.id())];

@@ -26,9 +26,16 @@ import org.osgi.service.component.annotations.ReferencePolicy;
 public final class MergedItems implements Items {
     private final IngredientShelf shelf;
     private final List<ItemSource> sources = new CopyOnWriteArrayList<>();
-    private volatile Merge merge = new Merge(List.of(), new TreeMap<>());
+    private volatile Merge merge = Merge.NOTHING;
 
-    private record Merge(List<Map<String, Item>> parts, SortedMap<String, Item> items) {
+    /** Snapshots as they were put together, and what changed from the one before. */
+    private record Merge(
+            List<Map<String, Item>> parts,
+            SortedMap<String, Item> items,
+            Map<String, Item> before,
+            Set<String> changed) {
+        static final Merge NOTHING = new Merge(List.of(), new TreeMap<>(), Map.of(), Set.of());
+
         boolean madeOf(List<Map<String, Item>> now) {
             boolean same = parts.size() == now.size();
             for (int i = 0; same && i < now.size(); i++) {
@@ -72,7 +79,7 @@ public final class MergedItems implements Items {
         sources.forEach(source -> parts.add(source.items()));
         Merge now = merge;
         if (!now.madeOf(parts)) {
-            now = new Merge(parts, Collections.unmodifiableSortedMap(merged(now, parts)));
+            now = merged(now, parts);
             merge = now;
         }
         return now.items;
@@ -88,11 +95,17 @@ public final class MergedItems implements Items {
         List<Map<String, Item>> parts = new ArrayList<>();
         parts.add(shelf.itemsAsOf(at));
         sources.forEach(source -> parts.add(source.asOf(at)));
-        return Collections.unmodifiableSortedMap(merged(new Merge(List.of(), new TreeMap<>()), parts));
+        return merged(Merge.NOTHING, parts).items;
+    }
+
+    @Override
+    public Set<String> changes(Map<String, Item> before, Map<String, Item> after) {
+        Merge now = merge;
+        return after == now.items && before == now.before ? now.changed : Items.super.changes(before, after);
     }
 
     /** Only what changed is put together anew: a sorted copy of the others compares nothing. */
-    private static SortedMap<String, Item> merged(Merge before, List<Map<String, Item>> parts) {
+    private static Merge merged(Merge before, List<Map<String, Item>> parts) {
         boolean fresh = before.parts.size() != parts.size();
         SortedMap<String, Item> items = fresh ? new TreeMap<>() : new TreeMap<>(before.items);
         Set<String> changed = new HashSet<>();
@@ -105,6 +118,6 @@ public final class MergedItems implements Items {
                     .flatMap(part -> Optional.ofNullable(part.get(id)).stream())
                     .forEach(item -> items.merge(id, item, Item::joinedBy));
         }
-        return items;
+        return new Merge(parts, Collections.unmodifiableSortedMap(items), before.items, Set.copyOf(changed));
     }
 }

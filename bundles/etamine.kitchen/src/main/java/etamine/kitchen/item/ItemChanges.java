@@ -15,6 +15,9 @@ public final class ItemChanges {
 
     /** The ids of all items that came, went or are not the same object any more. */
     public static Set<String> between(Map<String, Item> before, Map<String, Item> after) {
+        if (before == after) {
+            return Set.of();
+        }
         Set<String> changed = new HashSet<>();
         Iterator<Map.Entry<String, Item>> then = before.entrySet().iterator();
         for (Map.Entry<String, Item> now : after.entrySet()) {

@@ -3,6 +3,7 @@ package etamine.kitchen.item;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.osgi.annotation.versioning.ProviderType;
 
 /** Every item the kitchen knows: the ingredient list and what other modules contribute. Thread-safe. */
@@ -34,6 +35,14 @@ public interface Items {
     /** The ingredient list alone as {@link #asOf} gives it; safe to call from an {@link ItemSource}. */
     default Map<String, Item> listedAsOf(Instant at) {
         return listed();
+    }
+
+    /**
+     * The ids of all items that came, went or are not the same object any more between two snapshots of {@link #all}. Who
+     * keeps the snapshots may know without comparing.
+     */
+    default Set<String> changes(Map<String, Item> before, Map<String, Item> after) {
+        return ItemChanges.between(before, after);
     }
 
     /** The item's name, or the id where the item is unknown. */
