@@ -45,6 +45,9 @@ public final class DayField extends EntryField<LocalDate> {
     }
 
     private void step(Event event) {
+        if ((event.stateMask & SWT.MODIFIER_MASK) != 0) {
+            return;
+        }
         int days = switch (event.keyCode) {
             case SWT.ARROW_UP -> 1;
             case SWT.ARROW_DOWN -> -1;

@@ -147,9 +147,9 @@ public final class ScatterPlot extends PickDrawing {
             int x = scales.x(cut.at());
             gc.drawLine(x, box.y, x, box.y + box.height);
             int width = gc.textExtent(cut.label()).x;
-            int left = x + 4 + width < box.x + box.width ? x + 4 : Math.max(box.x + 2, x - 4 - width);
-            gc.drawText(cut.label(), left, box.y + box.height - line - 2, SWT.DRAW_TRANSPARENT);
-            labels.take(new Rectangle(left, box.y + box.height - line - 2, width, line));
+            int end = box.x + box.width - gc.textExtent(plot.acrossTitle()).x - 12;
+            int left = Math.max(4, Math.min(x - width / 2, end - width));
+            gc.drawText(cut.label(), left, box.y + box.height + line + 8, SWT.DRAW_TRANSPARENT);
         });
         plot.upCut().ifPresent(cut -> {
             int y = scales.y(cut.at());

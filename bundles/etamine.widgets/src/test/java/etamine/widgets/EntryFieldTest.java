@@ -146,6 +146,9 @@ class EntryFieldTest {
         DISPLAY.key(field.control(), SWT.PAGE_UP, '\0', 0);
         DISPLAY.key(field.control(), SWT.ARROW_DOWN, '\0', 0);
         assertThat(field.value()).contains(LocalDate.of(2026, 12, 1));
+        String before = field.text();
+        DISPLAY.key(field.control(), SWT.PAGE_DOWN, '\0', SWT.MOD1);
+        assertThat(field.text()).as("a page key of something else").isEqualTo(before);
     }
 
     @Test

@@ -51,7 +51,7 @@ final class MenuPage implements CostPage {
         period = new PeriodBar(body, model::today, 2, days -> read());
         period.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         compare = combo("field:compare", "What is compared");
-        compare.setItems("Plates with plates, drinks with drinks", "All together");
+        compare.setItems("Each kind by itself", "All together");
         compare.select(0);
         compare.addListener(SWT.Selection, event -> read());
         groups = combo("field:group", "Which are shown");
