@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param recipe the recipe
  * @param name what it is called
  * @param bought what it is made from: the first thing it uses
+ * @param boughtName what that is called
  * @param purchased its weight as purchased
  * @param dealer what a kg of it costs in the book now; empty when no price is known
  * @param cost what one batch costs
@@ -29,6 +30,7 @@ public record ButcherSheet(
         String recipe,
         String name,
         String bought,
+        String boughtName,
         Quantity purchased,
         Optional<UnitPrice> dealer,
         Money cost,

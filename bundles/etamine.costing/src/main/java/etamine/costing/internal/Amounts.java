@@ -36,6 +36,12 @@ final class Amounts {
         return money.rounded() + " " + money.currency().getCurrencyCode();
     }
 
+    /** A reckoned quantity for people, with at most two places. */
+    static String shown(Quantity quantity) {
+        BigDecimal amount = quantity.amount().toDecimal(PERCENT_PLACES, RoundingMode.HALF_UP);
+        return amount.stripTrailingZeros().toPlainString() + " " + quantity.unit();
+    }
+
     /** A reckoned quantity as a decimal of at most four places. */
     static String text(Quantity quantity) {
         return CostJson.text(quantity);

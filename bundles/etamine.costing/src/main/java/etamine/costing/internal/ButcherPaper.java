@@ -25,7 +25,7 @@ record ButcherPaper(ButcherSheet sheet) {
                 .with("Part", 6, Part::name)
                 .with("Weight", 3, part -> Amounts.text(part.weight()))
                 .with("%", 2, Part::percent)
-                .with("Valued at", 3, part -> part.valuedAt().map(CostJson::text))
+                .with("Valued at", 4, part -> part.valuedAt().map(CostJson::text))
                 .with("Value", 2, Part::value)
                 .with("A usable kg", 3, part -> part.usable().map(Usable::perKg))
                 .with(
@@ -52,7 +52,7 @@ record ButcherPaper(ButcherSheet sheet) {
 
     List<Block> blocks() {
         List<Pair> facts = new ArrayList<>();
-        facts.add(new Pair("As purchased", Amounts.text(sheet.purchased()) + " of " + sheet.bought()));
+        facts.add(new Pair("As purchased", Amounts.text(sheet.purchased()) + " of " + sheet.boughtName()));
         sheet.dealer().ifPresent(price -> facts.add(new Pair("Dealer's price", CostJson.text(price))));
         sheet.asked().ifPresent(price -> facts.add(new Pair("New price", CostJson.text(price))));
         facts.add(new Pair("Cost in all", Amounts.text(sheet.cost())));

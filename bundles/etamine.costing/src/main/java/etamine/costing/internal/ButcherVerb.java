@@ -79,7 +79,7 @@ public final class ButcherVerb implements Verb {
 
     private static List<String> lines(ButcherSheet sheet, long portions) {
         List<String> lines = new ArrayList<>();
-        lines.add(sheet.name() + ": " + Amounts.text(sheet.purchased()) + " of " + sheet.bought()
+        lines.add(sheet.name() + ": " + Amounts.text(sheet.purchased()) + " of " + sheet.boughtName()
                 + sheet.dealer().map(price -> " at " + CostJson.text(price)).orElse(", price not known") + ", "
                 + Amounts.text(sheet.cost()) + " in all");
         lines.addAll(parts(sheet).lines());

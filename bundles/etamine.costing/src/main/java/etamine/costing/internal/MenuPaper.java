@@ -14,19 +14,23 @@ import java.util.Locale;
  */
 record MenuPaper(MenuReport report) {
 
-    /** An item and the group it is compared in. */
-    record Row(String group, MenuReport.Item item) {}
+    /** An item, its place in the group it is compared in, and that group. */
+    record Row(String group, int place, MenuReport.Item item) {}
 
     CostTable<Row> table() {
-        return table(report.groups());
+        List<Row> rows = new ArrayList<>();
+        report.groups().forEach(group -> rows.addAll(rows(group)));
+        return columns(CostTable.of(rows).with("Compared in", 3, Row::group));
     }
 
-    private static CostTable<Row> table(List<MenuReport.Group> groups) {
-        List<Row> rows = groups.stream()
-                .flatMap(group -> group.items().stream().map(item -> new Row(group.name(), item)))
-                .toList();
-        return CostTable.of(rows)
-                .with("Compared in", 3, Row::group)
+    private static List<Row> rows(MenuReport.Group group) {
+        List<Row> rows = new ArrayList<>();
+        group.items().forEach(item -> rows.add(new Row(group.name(), rows.size() + 1, item)));
+        return rows;
+    }
+
+    private static CostTable<Row> columns(CostTable<Row> table) {
+        return table.with("No.", 1, row -> String.valueOf(row.place()))
                 .with("Item", 8, row -> row.item().name())
                 .with("Sold", 2, row -> row.item().sold())
                 .with("Share %", 2, row -> row.item().sharePercent())
@@ -36,9 +40,9 @@ record MenuPaper(MenuReport report) {
                 .with("Cost in all", 3, row -> row.item().totalCost())
                 .with("Net sales", 3, row -> row.item().totalRevenue())
                 .with("Leaves in all", 3, row -> row.item().totalContribution())
-                .with("Margin", 2, row -> level(row.item().highMargin()))
-                .with("Popularity", 3, row -> level(row.item().popular()))
-                .with("Class", 3, row -> row.item().standing().name().toLowerCase(Locale.ROOT));
+                .with("Margin", 3, row -> level(row.item().highMargin()))
+                .with("Popularity", 4, row -> level(row.item().popular()))
+                .with("Class", 4, row -> row.item().standing().name().toLowerCase(Locale.ROOT));
     }
 
     private static String level(boolean high) {
@@ -48,9 +52,9 @@ record MenuPaper(MenuReport report) {
     List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
         for (MenuReport.Group group : report.groups()) {
-            blocks.add(new Block.Heading(group.name()));
-            blocks.add(new MenuPlot(group).drawing());
-            blocks.add(table(List.of(group)).grid());
+            Block heading = new Block.Heading(group.name());
+            blocks.add(new Block.Together(List.of(heading, new MenuPlot(group).drawing())));
+            blocks.add(columns(CostTable.of(rows(group))).grid());
             blocks.add(new Block.Facts(facts(group)));
         }
         report.leftOut()

@@ -8,7 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Items by popularity, to the right, and contribution, upwards; the two lines part the four classes.
+ * Items by popularity, to the right, and contribution, upwards; the two lines part the four classes. Each dot has the
+ * number of its row in the table below.
  *
  * @param group the items
  */
@@ -34,15 +35,14 @@ record MenuPlot(MenuReport.Group group) {
         Scale up = new Scale(low, Math.max(top, average) * ROOM + 0.01, HEIGHT - EDGE, EDGE);
         List<Drawing.Shape> shapes = new ArrayList<>();
         frame(shapes, across.at(group.popularityCutPercent().doubleValue()), up.at(average));
+        int place = 0;
         for (MenuReport.Item item : group.items()) {
+            place++;
             double x = across.at(item.sharePercent().doubleValue());
             double y = up.at(leaves(item));
             shapes.add(new Drawing.Dot(
                     x, y, 3.5, Drawing.Paint.edged(Ink.series(item.standing().ordinal()), Ink.BLACK)));
-            boolean left = x > WIDTH * 2 / 3;
-            Drawing.Type type =
-                    Drawing.Type.of(TYPE).at(left ? Align.RIGHT : Align.LEFT).within(WIDTH / 3);
-            shapes.add(new Drawing.Label(x + (left ? -6 : 6), y + 3, item.name(), type));
+            shapes.add(new Drawing.Label(x + 6, y + 3, String.valueOf(place), Drawing.Type.of(TYPE)));
         }
         return new Drawing("Popularity and contribution of " + group.name(), WIDTH, HEIGHT, shapes);
     }

@@ -92,7 +92,7 @@ public final class PaperCosts implements CostPapers {
         Workbook.Sheet steps = paper.steps().sheet("Statement");
         return new LaidOutPaper(
                 documents,
-                page("Statement of " + statement.days(), paper.blocks(), false),
+                page("Statement of " + statement.days(), paper.blocks(), true),
                 new Workbook(List.of(variances, steps)));
     }
 

@@ -44,14 +44,14 @@ record StatementPaper(Statement statement) {
     CostTable<Statement.Variance> variances() {
         return CostTable.of(statement.variances())
                 .with("Ingredient", 7, Statement.Variance::name)
-                .with("Used", 3, line -> Amounts.text(line.used()))
-                .with("Should have been", 3, line -> Amounts.text(line.should()))
-                .with("Written off", 3, line -> Amounts.text(line.wasted()))
+                .with("Used", 3, line -> Amounts.shown(line.used()))
+                .with("Should have been", 3, line -> Amounts.shown(line.should()))
+                .with("Written off", 3, line -> Amounts.shown(line.wasted()))
                 .with("Cost", 3, Statement.Variance::cost)
                 .with("Should cost", 3, Statement.Variance::idealCost)
-                .with("Over by", 2, Statement.Variance::money)
-                .with("By use", 2, Statement.Variance::byUse)
-                .with("By price", 2, Statement.Variance::byPrice);
+                .with("Over by", 3, Statement.Variance::money)
+                .with("By use", 3, Statement.Variance::byUse)
+                .with("By price", 3, Statement.Variance::byPrice);
     }
 
     List<Block> blocks() {

@@ -117,8 +117,8 @@ public final class StatementVerb implements Verb {
                 .limit(SHOWN)
                 .forEach(line -> table.row(
                         line.name(),
-                        Amounts.text(line.used()),
-                        Amounts.text(line.should()),
+                        Amounts.shown(line.used()),
+                        Amounts.shown(line.should()),
                         line.money().rounded().toString(),
                         line.byUse().rounded().toString(),
                         line.byPrice().rounded().toString()));

@@ -67,11 +67,16 @@ final class WeighedSheet {
             loss = loss.minus(weight.get());
             parts.add(part(make, weight.get(), asked, portion));
         }
+        if (parts.isEmpty()) {
+            throw new IllegalArgumentException(
+                    recipe.name() + " makes nothing by weight, so there is no test to show.");
+        }
         look(loss, parts);
         ButcherSheet sheet = new ButcherSheet(
                 recipe.id(),
                 recipe.name(),
                 recipe.uses().get(0).item(),
+                tests.items().name(recipe.uses().get(0).item()),
                 purchased,
                 dealer.map(WeighedSheet::price),
                 cost.batch(),
@@ -171,7 +176,7 @@ final class WeighedSheet {
     private ButcherSheet told(ButcherSheet sheet) {
         List<Explanation> lines = new ArrayList<>();
         lines.add(Explanation.leaf(
-                tests.items().name(sheet.bought()) + ", as purchased",
+                sheet.boughtName() + ", as purchased",
                 Amounts.text(sheet.cost()),
                 text(purchased)
                         + sheet.dealer()
@@ -185,6 +190,7 @@ final class WeighedSheet {
                 sheet.recipe(),
                 sheet.name(),
                 sheet.bought(),
+                sheet.boughtName(),
                 sheet.purchased(),
                 sheet.dealer(),
                 sheet.cost(),
