@@ -1,6 +1,7 @@
 package etamine.bench;
 
 import etamine.costing.internal.RollUpBench;
+import etamine.ingredients.ui.internal.ListBench;
 import etamine.recipes.internal.AllergenBench;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
@@ -21,6 +22,7 @@ public final class Benches {
         List<Bench> all = List.of(
                 new StartBench(product),
                 new RollUpBench(),
+                new ListBench(),
                 new AllergenBench(),
                 new BookBench(product),
                 new RecipesBench(product));

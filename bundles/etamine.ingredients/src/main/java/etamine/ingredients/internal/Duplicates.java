@@ -19,6 +19,9 @@ import java.util.function.ToIntFunction;
  * ingredients take no longer than their number.
  */
 final class Duplicates {
+    /** Nobody goes through more; a book in which everything has one name must not take for ever. */
+    private static final int MOST = 500;
+
     private final ToIntFunction<Ingredient> weight;
     private final Map<String, List<Keyed>> byForm = new HashMap<>();
     private final List<Pair> pairs = new ArrayList<>();
@@ -42,8 +45,9 @@ final class Duplicates {
      */
     static List<Likeness> of(Collection<Ingredient> all, ToIntFunction<Ingredient> weight) {
         Duplicates search = new Duplicates(weight);
-        all.forEach(search::add);
+        all.stream().takeWhile(ingredient -> search.pairs.size() < MOST).forEach(search::add);
         return search.pairs.stream()
+                .limit(MOST)
                 .sorted(Comparator.comparingInt(Pair::rank)
                         .thenComparing(pair -> pair.one.ingredient.item().name()))
                 .map(search::likeness)
@@ -53,8 +57,9 @@ final class Duplicates {
     private void add(Ingredient ingredient) {
         Keyed fresh = new Keyed(ingredient, NameKey.of(ingredient.item().name()));
         Set<Keyed> compared = new HashSet<>();
+        String digits = digits(fresh.key);
         for (String form : fresh.key.shortened(fresh.key.tolerance())) {
-            List<Keyed> before = byForm.computeIfAbsent(form, key -> new ArrayList<>(1));
+            List<Keyed> before = byForm.computeIfAbsent(digits + "/" + form, key -> new ArrayList<>(1));
             before.stream().filter(compared::add).forEach(known -> compare(known, fresh));
             before.add(fresh);
         }
@@ -63,14 +68,14 @@ final class Duplicates {
     private void compare(Keyed known, Keyed fresh) {
         int distance = known.key.distance(fresh.key);
         int allowed = Math.min(known.key.tolerance(), fresh.key.tolerance());
-        if (distance <= allowed && !digitsDiffer(known.key, fresh.key)) {
+        if (distance <= allowed) {
             pairs.add(new Pair(known, fresh, distance, alike(known.ingredient.item(), fresh.ingredient.item())));
         }
     }
 
-    /** Flour 405 and flour 550 are two things, however near their names. */
-    private static boolean digitsDiffer(NameKey one, NameKey other) {
-        return !one.text().replaceAll("\\P{N}", "").equals(other.text().replaceAll("\\P{N}", ""));
+    /** Flour 405 and flour 550 are two things, however near their names: only names of the same digits are compared. */
+    private static String digits(NameKey key) {
+        return key.text().replaceAll("\\P{N}", "");
     }
 
     private static boolean alike(Item one, Item other) {

@@ -16,6 +16,8 @@ import java.util.stream.Stream;
 record NameKey(List<String> words) {
     private static final int SHORT = 4;
     private static final int LONG = 9;
+    private static final int TOO_LONG_FOR_TWO = 20;
+    private static final int TOO_LONG = 40;
 
     static NameKey of(String name) {
         String bare = Normalizer.normalize(name.toLowerCase(Locale.ROOT), Normalizer.Form.NFKD)
@@ -44,10 +46,16 @@ record NameKey(List<String> words) {
                 : word.substring(0, word.length() - 1);
     }
 
-    /** How many letters may differ: none in short names, one, in long ones two. */
+    /**
+     * How many letters may differ: none in short names, one, in long ones two; fewer again in very long ones, whose
+     * shortened forms would be too many to keep.
+     */
     int tolerance() {
         int length = text().length();
-        return length <= SHORT ? 0 : length < LONG ? 1 : 2;
+        if (length <= SHORT || length > TOO_LONG) {
+            return 0;
+        }
+        return length < LONG || length > TOO_LONG_FOR_TWO ? 1 : 2;
     }
 
     /** The name with up to {@code most} letters left out: names that differ in so many letters share one of these. */
