@@ -12,6 +12,9 @@ import etamine.kitchen.recipe.Kind;
 import etamine.kitchen.recipe.Recipe;
 import etamine.recipes.AllergenReasons;
 import etamine.recipes.AllergenRollUp;
+import etamine.recipes.Cards;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +37,12 @@ public final class AllergensVerb implements Verb {
             policyOption = ReferencePolicyOption.GREEDY)
     private volatile List<Kitchen> kitchens = List.of();
 
+    @Reference(
+            cardinality = ReferenceCardinality.MULTIPLE,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    private volatile List<Cards> papers = List.of();
+
     /** Reports what that roll-up says of that shelf. */
     @Activate
     public AllergensVerb(@Reference RecipeShelf shelf, @Reference AllergenRollUp rollUp) {
@@ -45,7 +54,8 @@ public final class AllergensVerb implements Verb {
     public VerbUsage usage() {
         return VerbUsage.of("allergens", "allergens and diets of plates and drinks, or of recipes and items", "[ID...]")
                 .with("--list", "LIST", "declared by which list: eu, us, fsanz, canada or codex; else the kitchen's")
-                .with("--all", "", "every recipe, not only plates and drinks");
+                .with("--all", "", "every recipe, not only plates and drinks")
+                .with("--pdf", "FILE", "the plates and drinks of the menu as a sheet for the wall");
     }
 
     @Override
@@ -63,10 +73,26 @@ public final class AllergensVerb implements Verb {
         }
         AllergenReport report = new AllergenReport(list, chosen);
         boolean overview = call.arguments().isEmpty();
+        if (call.has("--pdf")) {
+            sheet(call, list);
+        }
         return new Report(
                 report.settled() ? Outcome.DONE : Outcome.LOOK,
                 report.json(),
                 overview ? report.matrix() : report.details());
+    }
+
+    private void sheet(VerbCall call, DeclarationList list) throws VerbException {
+        Path file = call.file(call.option("--pdf").orElseThrow());
+        Cards writer = papers.stream()
+                .findFirst()
+                .orElseThrow(() -> VerbException.wrongCall(
+                        "Papers cannot be written now; start the module etamine.documents and try again."));
+        try {
+            writer.allergens(list, writer.usual()).pdf(file);
+        } catch (IOException failed) {
+            throw VerbException.wrongCall(file + " cannot be written: " + failed.getMessage() + ".");
+        }
     }
 
     private DeclarationList list(VerbCall call) throws VerbException {
