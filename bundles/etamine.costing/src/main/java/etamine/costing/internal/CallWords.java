@@ -36,6 +36,15 @@ record CallWords(VerbCall call) {
         return Optional.of(new BigDecimal(plain));
     }
 
+    /** The option as a whole number from 1 to the most there may be. */
+    int whole(String option, int most) throws VerbException {
+        BigDecimal number = number(option).orElse(BigDecimal.ONE).stripTrailingZeros();
+        if (number.scale() > 0 || number.signum() <= 0 || number.compareTo(BigDecimal.valueOf(most)) > 0) {
+            throw VerbException.wrongCall(option + " wants a whole number from 1 to " + most + ".");
+        }
+        return number.intValueExact();
+    }
+
     Optional<Money> money(String option, Currency currency) throws VerbException {
         return number(option).map(amount -> new Money(amount, currency));
     }

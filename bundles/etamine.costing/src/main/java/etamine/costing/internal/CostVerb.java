@@ -27,18 +27,24 @@ public final class CostVerb implements Verb {
     private final Costs costs;
     private final Items items;
     private final Kitchen kitchen;
+    private final PaperDesk desk;
 
     /** The verb on the open book. */
     @Activate
-    public CostVerb(@Reference Costs costs, @Reference Items items, @Reference Kitchen kitchen) {
+    public CostVerb(
+            @Reference Costs costs, @Reference Items items, @Reference Kitchen kitchen, @Reference PaperDesk desk) {
         this.costs = costs;
         this.items = items;
         this.kitchen = kitchen;
+        this.desk = desk;
     }
 
     @Override
     public VerbUsage usage() {
-        return VerbUsage.of("cost", "What recipes cost: batch, portion, plate, food cost and contribution", "[ID...]");
+        return PaperDesk.with(VerbUsage.of(
+                "cost",
+                "What recipes cost; to a file, the sheet of one recipe or without an id the price list",
+                "[ID...]"));
     }
 
     @Override
@@ -54,8 +60,20 @@ public final class CostVerb implements Verb {
         boolean look = chosen.stream()
                 .anyMatch(cost -> !cost.missing().isEmpty() || !cost.warnings().isEmpty());
         String currency = kitchen.house().currency().getCurrencyCode();
-        List<String> lines = call.arguments().isEmpty() ? overview(chosen, currency) : single(chosen);
+        List<String> lines = new ArrayList<>(call.arguments().isEmpty() ? overview(chosen, currency) : single(chosen));
+        papers(call).forEach(file -> lines.add("Written: " + file));
         return new Report(look ? Outcome.LOOK : Outcome.DONE, CostJson.of(currency, chosen), lines);
+    }
+
+    private List<String> papers(VerbCall call) throws VerbException {
+        if (call.arguments().size() > 1 && PaperDesk.asked(call)) {
+            throw VerbException.wrongCall("A costing sheet is of one recipe; name one, or none for the price list.");
+        }
+        return desk.write(
+                call,
+                papers -> call.arguments().isEmpty()
+                        ? papers.priceList()
+                        : papers.costingSheet(call.arguments().get(0)));
     }
 
     private List<String> overview(List<RecipeCost> chosen, String currency) {

@@ -37,6 +37,11 @@ public final class PaperDesk {
                 .with("--xlsx", "FILE", "write the table for a spreadsheet");
     }
 
+    /** Whether a file is asked for. */
+    static boolean asked(VerbCall call) {
+        return KINDS.stream().anyMatch(kind -> call.has("--" + kind));
+    }
+
     /** Writes what the options ask for; gives the files written. */
     List<String> write(VerbCall call, Function<CostPapers, CostPaper> of) throws VerbException {
         List<String> files = new ArrayList<>();

@@ -1,6 +1,7 @@
 package etamine.costing.internal;
 
 import etamine.costing.Statement;
+import etamine.costing.WeekCost;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,6 +35,18 @@ final class StatementJson {
         if (!files.isEmpty()) {
             json.put("files", files);
         }
+        return json;
+    }
+
+    static Map<String, Object> week(WeekCost week) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("from", week.days().from().toString());
+        json.put("to", week.days().to().toString());
+        json.put("sales", Amounts.amount(week.sales()));
+        json.put("idealCost", Amounts.amount(week.ideal()));
+        week.idealPercent().ifPresent(percent -> percent(json, "idealFoodCostPercent", percent));
+        week.actual().ifPresent(cost -> json.put("costOfFoodSold", Amounts.amount(cost)));
+        week.actualPercent().ifPresent(percent -> percent(json, "foodCostPercent", percent));
         return json;
     }
 

@@ -11,10 +11,13 @@ import etamine.costing.Days;
 import etamine.costing.MenuAnalysis;
 import etamine.costing.Statement;
 import etamine.costing.Statements;
+import etamine.costing.WeekCost;
 import etamine.kitchen.house.Kitchen;
 import etamine.measures.Money;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -24,6 +27,7 @@ import org.osgi.service.component.annotations.Reference;
 @Component
 public final class StatementVerb implements Verb {
     private static final int SHOWN = 15;
+    private static final int MOST_WEEKS = 520;
 
     private final Statements statements;
     private final MenuAnalysis sales;
@@ -47,18 +51,41 @@ public final class StatementVerb implements Verb {
     public VerbUsage usage() {
         return PaperDesk.with(VerbUsage.of("statement", "What goods sold should have cost, and what they did")
                 .with("--from", "DATE", "first day; without it, the first with sales")
-                .with("--to", "DATE", "last day; without it, the last with sales"));
+                .with("--to", "DATE", "last day; without it, the last with sales")
+                .with("--weeks", "N", "instead, the food cost of N weeks up to and with the last day"));
     }
 
     @Override
     public Report run(VerbCall call) throws VerbException {
-        Days days = new CallWords(call).days(sales::sold, kitchen.today());
+        CallWords words = new CallWords(call);
+        Days days = words.days(sales::sold, kitchen.today());
+        if (call.has("--weeks")) {
+            return weeks(call, days, words.whole("--weeks", MOST_WEEKS));
+        }
         Statement statement = statements.of(days);
         List<String> lines = lines(statement);
         List<String> files = desk.write(call, papers -> papers.statement(statement));
         files.forEach(file -> lines.add("Written: " + file));
         boolean look = !statement.notes().isEmpty();
         return new Report(look ? Outcome.LOOK : Outcome.DONE, StatementJson.of(statement, files), lines);
+    }
+
+    private Report weeks(VerbCall call, Days days, int count) throws VerbException {
+        List<WeekCost> weeks = statements.weeks(days.to(), count);
+        TextTable table = new TextTable("Week", ">Net sales", ">Should cost", ">%", ">Cost", ">%");
+        weeks.forEach(week -> table.row(
+                week.days().toString(),
+                week.sales().rounded().toString(),
+                week.ideal().rounded().toString(),
+                week.idealPercent().map(BigDecimal::toPlainString).orElse(""),
+                week.actual().map(cost -> cost.rounded().toString()).orElse(""),
+                week.actualPercent().map(BigDecimal::toPlainString).orElse("")));
+        List<String> lines =
+                new ArrayList<>(weeks.isEmpty() ? List.of("Nothing was sold in these weeks.") : table.lines());
+        desk.write(call, papers -> papers.weeks(weeks)).forEach(file -> lines.add("Written: " + file));
+        Map<String, Object> json =
+                Map.of("weeks", weeks.stream().map(StatementJson::week).toList());
+        return new Report(weeks.isEmpty() ? Outcome.LOOK : Outcome.DONE, json, lines);
     }
 
     private static List<String> lines(Statement statement) {
