@@ -33,7 +33,7 @@ final class HtmlPlain {
             char c = html.charAt(at);
             if (c == '<' && tagEnd(html, at) > 0) {
                 int end = tagEnd(html, at);
-                text.append(breaks(html.substring(at + 1, end)) ? "\n" : " ");
+                text.append(breaks(html.substring(at + 1, end)) ? "\n" : "");
                 at = end;
             } else if (c == '&' && entityEnd(html, at) > 0) {
                 int end = entityEnd(html, at);
@@ -69,7 +69,7 @@ final class HtmlPlain {
     }
 
     private static boolean breaks(String tag) {
-        return tag.matches("(?i)/?(br|p|li|div|h[1-6]|ul|ol)\\b.*");
+        return tag.matches("(?i)/?(br|p|li|div|h[1-6]|ul|ol|tr|td|th)\\b.*");
     }
 
     private static int entityEnd(String html, int at) {

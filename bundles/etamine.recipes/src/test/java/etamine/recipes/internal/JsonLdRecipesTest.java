@@ -132,7 +132,7 @@ class JsonLdRecipesTest {
     void readsAForeignRecipeLineByLine() throws IOException {
         Found soup = foreign("""
                 {"@context": "http://schema.org/", "@type": ["Recipe", "NewsArticle"], "name": "Leek &amp; potato soup",
-                 "description": "<p>A <b>plain</b> soup.</p>", "recipeYield": ["4", "4 bowls"],
+                 "description": "<p>A plain <b>soup</b>.</p>", "recipeYield": ["4", "4 bowls"],
                  "recipeIngredient": ["2 cup celeriac, diced", "500 g red lentils, rinsed", "Pepper to taste", "2 egg"],
                  "recipeInstructions": [
                    {"@type": "HowToSection", "name": "Base", "itemListElement": [
