@@ -38,11 +38,16 @@ final class RiverGathering {
                 .filter(node -> node.kind().source() || node.kind().end() && node.kind() != River.Kind.SERVED)
                 .sorted(Comparator.comparing(River.Node::amount))
                 .toList();
-        small.subList(0, Math.min(small.size(), layer.size() - most + 1)).forEach(node -> {
-            String others = "others:" + node.layer() + ":" + node.kind();
-            joined.put(node.id(), others);
-            counts.merge(others, 1, Integer::sum);
-        });
+        List<River.Node> crowd = small.subList(0, Math.min(small.size(), layer.size() - most + 1));
+        for (River.Kind kind : River.Kind.values()) {
+            List<River.Node> alike =
+                    crowd.stream().filter(node -> node.kind() == kind).toList();
+            if (alike.size() > 1) {
+                String others = "others:" + alike.get(0).layer() + ":" + kind;
+                alike.forEach(node -> joined.put(node.id(), others));
+                counts.put(others, alike.size());
+            }
+        }
     }
 
     private List<River.Node> nodes() {
