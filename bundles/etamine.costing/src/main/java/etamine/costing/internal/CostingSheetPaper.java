@@ -70,7 +70,7 @@ record CostingSheetPaper(RecipeCost cost, Optional<Recipe> recipe, Items items, 
                                 new CostBlocks.Piece(String.valueOf(row.place()), name(row.line()), money))));
         new CostBlocks("Cost of one batch by line", pieces).drawing().ifPresent(blocks::add);
         blocks.add(new Block.Heading("One batch"));
-        String[] totals = {"", "In all", "", "", "", "", cost.batch().rounded().toString(), "100.00"};
+        String[] totals = {"", "In all", "", "", "", "", cost.batch().rounded().toString(), "100"};
         blocks.add(lines().grid(totals));
         blocks.add(new Block.Heading("It gives"));
         blocks.add(makes().grid());
