@@ -27,7 +27,8 @@ record Missing(Optional<String> item, String name, String preparation, Optional<
                 part(text, reading.spans(), UseLines.Part.QUANTITY).flatMap(Missing::quantity);
         Optional<String> known = part(text, reading.spans(), UseLines.Part.ITEM);
         if (known.isPresent()) {
-            return Optional.of(new Missing(known.map(words::id), unknown.get(), "", quantity));
+            return Optional.of(new Missing(known.map(words::id), unknown.get(), "", quantity))
+                    .filter(missing -> text.indexOf(unknown.get()) > text.indexOf(known.get()));
         }
         int comma = unknown.get().indexOf(',');
         String name = comma < 0 ? unknown.get() : unknown.get().substring(0, comma);

@@ -18,6 +18,7 @@ import etamine.measures.Quantity;
 import etamine.measures.QuantityText;
 import etamine.recipes.Change;
 import etamine.recipes.RecipeSearch;
+import etamine.recipes.UseLines;
 import etamine.storage.BookException;
 import java.time.ZoneId;
 import java.util.Comparator;
@@ -77,6 +78,24 @@ final class RecipesModel {
                         recipe.name().equalsIgnoreCase(name) || recipe.id().equals(name))
                 .map(Recipe::id)
                 .findFirst();
+    }
+
+    /**
+     * Ways to complete a line, each of which is clear. Nothing for a line that is clear itself, so that Enter never takes
+     * another one for it.
+     */
+    List<String> complete(String line) {
+        if (!line.strip().endsWith(",") && isClear(line)) {
+            return List.of();
+        }
+        boolean measured = line.chars().anyMatch(Character::isDigit);
+        return ware.lines().complete(line, COMPLETIONS).stream()
+                .filter(each -> !measured || isClear(each))
+                .toList();
+    }
+
+    private boolean isClear(String line) {
+        return ware.lines().read(line) instanceof UseLines.Reading.Clear;
     }
 
     List<String> completeDrink(String typed) {

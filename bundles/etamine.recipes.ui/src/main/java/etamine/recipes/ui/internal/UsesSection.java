@@ -16,8 +16,6 @@ import org.eclipse.swt.widgets.Label;
 
 /** What a recipe takes: lines as people write them. */
 final class UsesSection implements EntryLines.Acts {
-    private static final int COMPLETIONS = 20;
-
     private final Desk desk;
     private final LineText text;
     private final Map<String, LineSheet> sheets = new HashMap<>();
@@ -97,12 +95,9 @@ final class UsesSection implements EntryLines.Acts {
         form.say(report, sentence);
     }
 
-    /** Nothing for a line that is clear, so that Enter never takes another one for it. */
     @Override
     public List<String> complete(String typed) {
-        boolean enough =
-                !typed.strip().endsWith(",") && desk.ware().lines().read(typed) instanceof UseLines.Reading.Clear;
-        return enough ? List.of() : desk.ware().lines().complete(typed, COMPLETIONS);
+        return desk.model().complete(typed);
     }
 
     @Override

@@ -163,6 +163,16 @@ class RecipesModelTest {
     }
 
     @Test
+    void completesToLinesThatAreClearAndLeavesAClearLineAlone() {
+        assertThat(stove.model.complete("2 cup cel")).containsExactly("2 cup Celeriac", "2 cup Celeriac purée");
+        assertThat(stove.model.complete("2 cup celeriac,")).containsExactly("2 cup Celeriac, peeled, large dice");
+        assertThat(stove.model.complete("120 g cream")).isEmpty();
+        assertThat(stove.model.complete("2 bunch samphire, cel"))
+                .as("nothing that would leave a word not understood")
+                .isEmpty();
+    }
+
+    @Test
     void pairsADrinkByItsName() {
         stove.model.add("Perry, glass", Kind.DRINK);
         save(stove.model.tables().drink(0, List.of("perry, glass", "house")));
