@@ -26,6 +26,7 @@ final class EntryLine {
     private final Canvas wave;
     private final Link sentence;
     private EntryLines.Line shown = EntryLines.Line.BLANK;
+    private boolean walked;
 
     EntryLine(EntryLines owner, int place) {
         this.owner = owner;
@@ -60,6 +61,7 @@ final class EntryLine {
         text.addListener(SWT.DefaultSelection, event -> enter());
         text.addListener(SWT.Modify, event -> remove.setVisible(!text.getText().isBlank()));
         text.addListener(SWT.Verify, this::pasted);
+        text.addListener(SWT.Traverse, this::traverse);
         text.addListener(SWT.KeyDown, this::key);
         text.addListener(SWT.MouseVerticalWheel, owner::wheel);
         text.addListener(SWT.Resize, event -> proposals.setPopupSize(new Point(Math.max(300, text.getSize().x), 200)));
@@ -191,7 +193,28 @@ final class EntryLine {
         }
     }
 
+    /**
+     * Enter takes what was typed, not the first offer, unless somebody went down the list; Tab takes the first offer and
+     * stays in the line.
+     */
+    private void traverse(Event event) {
+        boolean next = event.detail == SWT.TRAVERSE_TAB_NEXT;
+        boolean leaves = next || event.detail == SWT.TRAVERSE_TAB_PREVIOUS;
+        boolean enter = event.detail == SWT.TRAVERSE_RETURN && !walked;
+        if (!proposals.isProposalPopupOpen() || !leaves && !enter) {
+            return;
+        }
+        List<String> offers = next && !walked ? owner.acts().complete(text.getText()) : List.of();
+        proposals.closeProposalPopup();
+        if (!offers.isEmpty()) {
+            text.setText(offers.get(0));
+            text.setSelection(text.getCharCount());
+            event.doit = false;
+        }
+    }
+
     private void key(Event event) {
+        walked = proposals.isProposalPopupOpen() && (walked || arrow(event) != 0);
         boolean alt = (event.stateMask & SWT.MODIFIER_MASK) == SWT.ALT;
         boolean plain = (event.stateMask & SWT.MODIFIER_MASK) == 0;
         boolean enter = event.keyCode == SWT.CR || event.keyCode == SWT.KEYPAD_CR;

@@ -29,7 +29,7 @@ final class TypeAhead extends ContentProposalAdapter {
 
     /** The same for a field in a list of fields, where the arrows go from one to the next; Ctrl+Space opens the list. */
     static TypeAhead onControlSpace(Text text, IContentProposalProvider provider) {
-        TypeAhead made = on(text, provider, KeyStroke.getInstance(SWT.CTRL, ' '), LETTERS);
+        TypeAhead made = new TypeAhead(text, provider, KeyStroke.getInstance(SWT.CTRL, ' '), LETTERS);
         made.setAutoActivationDelay(120);
         return made;
     }

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.SashForm;
+import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 
@@ -56,13 +57,17 @@ final class RecipesBench implements Bench {
     }
 
     private void page(String id, String name, BiFunction<Composite, Desk, RecipePage> make) {
-        pages.page(id, name, parent -> build(id, make.apply(parent, desk)));
+        pages.page(id, name, parent -> build(id, parent, make));
     }
 
-    private Control build(String id, RecipePage page) {
+    /** A page lies in a surface of its own, so that it can hide while no recipe is selected. */
+    private Control build(String id, Composite parent, BiFunction<Composite, Desk, RecipePage> make) {
+        Composite surface = new Composite(parent, SWT.NONE);
+        surface.setLayout(new FillLayout());
+        RecipePage page = make.apply(surface, desk);
         built.put(id, page);
         page.show(recipe());
-        return page.control();
+        return surface;
     }
 
     private Optional<Recipe> recipe() {
