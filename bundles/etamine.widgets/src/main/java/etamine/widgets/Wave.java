@@ -12,6 +12,7 @@ final class Wave {
     static final int HEIGHT = 5;
 
     private static final int STEP = 3;
+    private static final int PADDING = 8; // of the native field, before its first character
 
     private Wave() {}
 
@@ -23,8 +24,8 @@ final class Wave {
         if (!same || to <= from) {
             return;
         }
-        int left = place(text, from);
-        int right = Math.min(place(text, to), below.getSize().x - STEP);
+        int left = PADDING + place(text, from);
+        int right = Math.min(PADDING + place(text, to), below.getSize().x - STEP);
         Color color = Palette.of(below).text(Tone.BAD);
         event.gc.setForeground(color);
         for (int x = left, up = 0; x < right; x += STEP, up = 1 - up) {
