@@ -54,12 +54,17 @@ final class AllergenModel {
                 .ifPresent(kitchen -> kitchen.change(kitchen.house().withAllergenList(chosen)));
     }
 
+    /** Where a list is from and how sure that is. */
+    static String source(DeclarationList list) {
+        return list.source() + ". Sulphites " + list.sulphites().inWords() + ".";
+    }
+
     /** Every group of the list, then what is not on it, then what is unknown, then the diets. */
     List<AllergenLine> lines(Recipe recipe, DeclarationList list) {
         AllergenReasons reasons = rollUp.why(recipe);
         AllergenSheet sheet = reasons.rolled().by(list);
         List<AllergenLine> lines = new ArrayList<>();
-        sheet.rows().forEach(row -> lines.add(group(lines.size(), row, reasons)));
+        sheet.rows().forEach(row -> lines.add(group(lines.size(), row, list, reasons)));
         others(sheet).forEach(other -> lines.add(other(lines.size(), other, sheet, reasons)));
         if (!reasons.rolled().known()) {
             lines.add(unknown(lines.size(), reasons.unknown()));
@@ -73,13 +78,14 @@ final class AllergenModel {
         return Stream.concat(sheet.othersContained().stream(), sheet.othersPossible().stream());
     }
 
-    private static AllergenLine group(int place, AllergenSheet.Row row, AllergenReasons reasons) {
+    private static AllergenLine group(int place, AllergenSheet.Row row, DeclarationList list, AllergenReasons reasons) {
         List<Explanation> parts = new ArrayList<>();
         Stream.concat(row.contained().stream(), row.possible().stream())
                 .forEach(allergen -> parts.add(ways(allergen.inWords(), reasons.ways(allergen))));
         if (row.state() == AllergenState.UNKNOWN) {
             parts.add(ways("Unknown because of", reasons.unknown()));
         }
+        parts.add(Explanation.leaf("Declared by the list of", list.title(), source(list)));
         String why = Stream.concat(row.contained().stream(), row.possible().stream())
                 .flatMap(allergen -> reasons.ways(allergen).stream())
                 .findFirst()

@@ -33,7 +33,6 @@ final class AllergenPane implements RecipePage {
     private final Button whole;
     private final Combo list;
     private final Button print;
-    private final Label source;
     private final Composite body;
     private final StackLayout stack = new StackLayout();
     private final ListTable<AllergenLine> lines;
@@ -62,7 +61,6 @@ final class AllergenPane implements RecipePage {
                 .whenEmpty("Select a recipe to see its allergens.")
                 .onSelect(rows -> rows.stream().findFirst().ifPresent(this::explain));
         menu = new MenuPane(body, desk, model);
-        source = wide(Tone.QUIET);
         refresh();
     }
 
@@ -132,7 +130,7 @@ final class AllergenPane implements RecipePage {
         DeclarationList declared = model.list();
         list.select(declared.ordinal());
         list.setEnabled(desk.ware().others().kitchen().get().isPresent());
-        source.setText(declared.source() + ". Sulphites " + declared.sulphites().inWords() + ".");
+        list.setToolTipText(AllergenModel.source(declared));
         print.setEnabled(desk.ware().insight().cards().get().isPresent());
         if (whole.getSelection()) {
             menu.show(declared);

@@ -48,7 +48,7 @@ final class RiverPane implements RecipePage {
         Label space = new Label(pane, SWT.NONE);
         space.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         print = button("Print", "action:print-river", this::print);
-        save = button("Save as PDF", "action:save-river", this::save);
+        save = button("Save…", "action:save-river", this::save);
         notes = new Label(pane, SWT.WRAP);
         notes.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, COLUMNS, 1));
         notes.setForeground(Palette.of(pane).text(Tone.WARN));
