@@ -98,8 +98,7 @@ final class ScalePage implements RecipePage {
                 Column.figures("Exact", 3, ScaledLine::exact, asWritten),
                 Column.figures("To measure", 3, ScaledLine::measured, asWritten),
                 Column.figures("Off", 2, ScaledLine::off, asWritten),
-                Column.words("Item", 6, ScaledLine::item),
-                Column.words("Prepared", 5, ScaledLine::as),
+                Column.words("Item", 8, ScaledLine::named).keeping(24),
                 Column.words("Basis", 2, ScaledLine::basis));
     }
 

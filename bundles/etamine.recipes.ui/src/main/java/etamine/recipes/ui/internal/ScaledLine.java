@@ -18,4 +18,9 @@ record ScaledLine(
     String key() {
         return Integer.toString(place);
     }
+
+    /** The item with its preparation. */
+    String named() {
+        return as.isEmpty() ? item : item + ", " + as;
+    }
 }
