@@ -26,7 +26,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 /** The recipes as documents on a shelf of the book. */
-@Component(service = {RecipeBook.class, ShelvedRecipes.class})
+@Component(service = {RecipeBook.class, RecipeWriter.class, ShelvedRecipes.class})
 public final class ShelvedRecipes implements RecipeBook, RecipeWriter {
     private static final int NAMED_USES = 10;
 
