@@ -74,9 +74,8 @@ final class BookBench implements Bench {
     private static String slide(GeneratedBook generated) throws Exception {
         Object experiments = generated.service("etamine.costing.Experiments");
         ClassLoader loader = experiments.getClass().getClassLoader();
-        Object none = loader.loadClass("etamine.costing.Experiment")
-                .getMethod("none")
-                .invoke(null);
+        Object none =
+                loader.loadClass("etamine.costing.Experiment").getMethod("none").invoke(null);
         Method by = loader.loadClass("etamine.costing.PriceChange").getMethod("by", BigDecimal.class);
         List<Double> first = new ArrayList<>();
         List<Double> later = new ArrayList<>();

@@ -137,7 +137,8 @@ final class GeneratedBook implements AutoCloseable {
         boolean sold = r >= RECIPES - RECIPES / LEVELS;
         json.append(sold ? "],\"portion\":\"200 g\",\"menuPrice\":\"24.00\",\"taxPercent\":\"13.5\"" : "]");
         return json.append(",\"makes\":[{\"item\":\"r" + r + "\",\"quantity\":\"600 g\"}],\"steps\":[{\"id\":\"a\",")
-                .append("\"text\":\"Sweat everything slowly in a wide pan, deglaze, cook down and pass; batch " + r + ".\",")
+                .append("\"text\":\"Sweat everything slowly in a wide pan, deglaze, cook down and pass; batch " + r
+                        + ".\",")
                 .append("\"hands\":\"PT10M\",\"unattended\":\"PT20M\",\"equipment\":\"hob ring\"}],\"notes\":\"")
                 .append(notes)
                 .append("\"}")

@@ -106,8 +106,7 @@ final class RecipesBench implements Bench {
     private static String[] names() {
         String[] names = new String[GeneratedBook.BOUGHT + GeneratedBook.RECIPES];
         Arrays.setAll(
-                names,
-                i -> i < GeneratedBook.BOUGHT ? "ingredient " + i : "recipe " + (i - GeneratedBook.BOUGHT));
+                names, i -> i < GeneratedBook.BOUGHT ? "ingredient " + i : "recipe " + (i - GeneratedBook.BOUGHT));
         return names;
     }
 

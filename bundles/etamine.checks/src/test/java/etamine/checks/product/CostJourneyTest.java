@@ -44,7 +44,8 @@ class CostJourneyTest {
         String[] changes = {"whatif", "yield:leek/sliced=0.4", "menu:plate-soup=12.00", "--json"};
         JsonNode tried = console.say(changes).json().at("/plates/0");
         assertThat(decimal(tried, "/now/plateCost")).isEqualByComparingTo("0.84");
-        assertThat(decimal(tried, "/then/plateCost")).isEqualByComparingTo("0.9829"); // (7.00 - 0.40) / 1.4 x 0.2 + 0.04
+        assertThat(decimal(tried, "/then/plateCost"))
+                .isEqualByComparingTo("0.9829"); // (7.00 - 0.40) / 1.4 x 0.2 + 0.04
         assertThat(batch()).as("nothing is written yet").isEqualByComparingTo("6.00");
 
         Said accepted = console.say("whatif", "yield:leek/sliced=0.4", "menu:plate-soup=12.00", "--accept", "--json");

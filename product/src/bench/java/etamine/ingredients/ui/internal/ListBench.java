@@ -32,7 +32,8 @@ public final class ListBench implements Bench {
 
     @Override
     public List<String> measure() throws Exception {
-        String location = Files.createTempDirectory("etamine-bench").resolve("book").toString();
+        String location =
+                Files.createTempDirectory("etamine-bench").resolve("book").toString();
         try (Book book = new SqliteBooks().create(location)) {
             fill(book);
             IngredientShelf shelf = new IngredientShelf(book);
