@@ -1,6 +1,7 @@
 package etamine.recipes.ui.internal;
 
 import etamine.kitchen.recipe.Recipe;
+import etamine.shell.Frame;
 import etamine.widgets.Column;
 import etamine.widgets.Icons;
 import etamine.widgets.ListTable;
@@ -21,6 +22,7 @@ import org.eclipse.swt.widgets.Text;
 /** The recipes, found as somebody types and narrowed by a filter that opens below. */
 final class RecipeList {
     private final RecipesModel model;
+    private final Frame frame;
     private final Composite pane;
     private final Text find;
     private final Button narrow;
@@ -29,8 +31,9 @@ final class RecipeList {
     private Consumer<Optional<Recipe>> onSelect = recipe -> {};
     private boolean filling;
 
-    RecipeList(Composite parent, RecipesModel model, Runnable add) {
+    RecipeList(Composite parent, RecipesModel model, Frame frame, Runnable add) {
         this.model = model;
+        this.frame = frame;
         pane = new Composite(parent, SWT.NONE);
         GridLayout layout = new GridLayout(2, false);
         layout.marginWidth = 0;
@@ -86,16 +89,30 @@ final class RecipeList {
         return table.selected().flatMap(row -> model.find(row.id()));
     }
 
-    /** Reads the list again, keeping what is selected, and tells of it anew. */
+    /** Reads the list again, keeping what is selected, and tells of it anew; a long one is read beside the window. */
     void refresh() {
-        fill();
+        if (model.isShort()) {
+            fill();
+            tell();
+            return;
+        }
         tell();
+        RecipeFilter wanted = filter.with(find.getText());
+        frame.work("Reading the recipes", progress -> model.list(wanted), read -> {
+            if (wanted.equals(filter.with(find.getText()))) {
+                changed(() -> put(wanted, read));
+            }
+        });
     }
 
-    /** The same, telling only when another recipe is selected than before. */
+    /** The same at once, telling only when another recipe is selected than before. */
     private void narrowed() {
+        changed(this::fill);
+    }
+
+    private void changed(Runnable change) {
         Optional<String> before = selected().map(Recipe::id);
-        fill();
+        change.run();
         if (!selected().map(Recipe::id).equals(before)) {
             tell();
         }
@@ -103,10 +120,14 @@ final class RecipeList {
 
     private void fill() {
         RecipeFilter wanted = filter.with(find.getText());
+        put(wanted, model.list(wanted));
+    }
+
+    private void put(RecipeFilter wanted, RecipesModel.Listing read) {
         filling = true;
-        filter.stations(model.stations());
+        filter.stations(read.stations());
         table.whenEmpty(wanted.nothing());
-        table.setRows(model.rows(wanted.wanted()));
+        table.setRows(read.rows());
         filling = false;
         int narrowing = wanted.narrowing();
         narrow.setText(narrowing == 0 ? "" : Integer.toString(narrowing));
@@ -127,7 +148,7 @@ final class RecipeList {
                     .filter(recipe -> recipe.standing().archived())
                     .isPresent());
             find.setText("");
-            refresh();
+            fill();
         }
         table.select(id);
     }

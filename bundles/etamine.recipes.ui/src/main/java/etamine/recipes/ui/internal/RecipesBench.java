@@ -40,7 +40,7 @@ final class RecipesBench implements Bench {
         this.model = new RecipesModel(ware);
         this.desk = new Desk(ware, model, new RecipeStory(ware, model), frame, this::changed);
         SashForm sash = new SashForm(parent, SWT.HORIZONTAL);
-        list = new RecipeList(sash, model, this::add);
+        list = new RecipeList(sash, model, frame, this::add);
         list.table().onOpen(row -> work("write")).onDelete(rows -> remove());
         pages = new Pages(sash);
         page("write", "Write", WritePage::new);

@@ -32,6 +32,7 @@ import java.util.stream.Stream;
 final class RecipesModel {
     private static final int TRIES = 3;
     private static final int COMPLETIONS = 20;
+    private static final int SHORT = 1000;
 
     private final Kitchenware ware;
     private final ItemWords words;
@@ -118,8 +119,16 @@ final class RecipesModel {
                 : rows.toList();
     }
 
-    List<String> stations() {
-        return ware.search().stations();
+    /** The list for a filter, and the stations it can be narrowed to. */
+    record Listing(List<RecipeRow> rows, List<String> stations) {}
+
+    Listing list(RecipeFilter filter) {
+        return new Listing(rows(filter.wanted()), ware.search().stations());
+    }
+
+    /** Whether the list is read so quickly that nobody waits for it. */
+    boolean isShort() {
+        return ware.recipes().all().size() <= SHORT;
     }
 
     Change archive(String id, boolean archived) {
