@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param quantity how much, on the stated basis
  * @param as the preparation; empty when used as it is
  * @param basis before or after trimming
- * @param substitutes items that may stand in for it; what they bring along counts as possible
+ * @param substitutes items that may stand in for it; their allergens count like its own
  */
 public record Use(String item, Quantity quantity, Optional<String> as, Basis basis, List<String> substitutes) {
 
