@@ -210,7 +210,7 @@ class ConsoleContractTest {
             costing --prices ghost      | 2 | ghost
             scale leek-soup             | 2 | --covers
             scale leek-soup --to 3_blob | 2 | blob
-            scale leek-soup --vessels 12_blobs | 2 | 12_blobs
+            scale leek-soup --vessels 12_blobs | 2 | blob
             plan --method best          | 2 | later version
             plan --method guess         | 2 | guess
             plan --days no              | 2 | no
