@@ -51,7 +51,7 @@ final class MadeThings {
         RolledFacts.Read rolled = facts.read(roll.of(make.item()));
         return new Item(
                 make.item(),
-                main || make.item().equals(recipe.id()) ? recipe.name() : spoken(make.item()),
+                named(recipe, make) ? recipe.name() : spoken(make.item()),
                 heading(recipe.kind()),
                 true,
                 "",
@@ -62,6 +62,11 @@ final class MadeThings {
                 RolledFacts.allergens(rolled),
                 Optional.empty(),
                 RolledFacts.diet(rolled));
+    }
+
+    /** Whether it goes by the recipe's name: of several things that come apart, only the one of the recipe's own id. */
+    private static boolean named(Recipe recipe, Make make) {
+        return make.item().equals(recipe.id()) || recipe.makes().size() == 1;
     }
 
     /** The measure that a recipe's portion gives to the first thing it makes. */

@@ -26,7 +26,7 @@ class MadeItemsTest {
         range.load(recipe("breakdown", line("fowl"), line("fowl-breast") + "," + line("fowl-leg")));
 
         Item breast = range.made.items().get("fowl-breast");
-        assertThat(breast.name()).isEqualTo("The breakdown");
+        assertThat(breast.name()).isEqualTo("Fowl breast");
         assertThat(breast.made()).isTrue();
         assertThat(breast.dimension()).isEqualTo(Dimension.MASS);
         assertThat(breast.keeps()).isPresent();
