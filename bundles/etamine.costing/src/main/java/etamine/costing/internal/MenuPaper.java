@@ -31,7 +31,7 @@ record MenuPaper(MenuReport report) {
 
     private static CostTable<Row> columns(CostTable<Row> table) {
         return table.with("No.", 1, row -> String.valueOf(row.place()))
-                .with("Item", 8, row -> row.item().name())
+                .with("Item", 8, row -> name(row.item()))
                 .with("Sold", 2, row -> row.item().sold())
                 .with("Share %", 2, row -> row.item().sharePercent())
                 .with("Cost", 3, row -> row.item().cost())
@@ -43,6 +43,10 @@ record MenuPaper(MenuReport report) {
                 .with("Margin", 3, row -> level(row.item().highMargin()))
                 .with("Popularity", 4, row -> level(row.item().popular()))
                 .with("Class", 4, row -> row.item().standing().name().toLowerCase(Locale.ROOT));
+    }
+
+    private static String name(MenuReport.Item item) {
+        return item.lowerBound() ? item.name() + " (cost at least that)" : item.name();
     }
 
     private static String level(boolean high) {

@@ -156,6 +156,8 @@ class PaperCostsTest {
                         "A price or a measure is missing, so every figure here is at least that: truffle"));
         assertThat(words(papers().costingSheet("dear"), "Cost")).containsExactly("missing");
         assertThat(words(papers().priceList(), "Look")).containsExactly("cost at least that");
+        sales.sold("2026-11-20", "dear", 3);
+        assertThat(words(papers().menu(menu()), "Item")).containsExactly("dear (cost at least that)");
     }
 
     @Test
