@@ -13,6 +13,7 @@ import etamine.widgets.MoneyField;
 import etamine.widgets.NumberField;
 import etamine.widgets.Palette;
 import etamine.widgets.QuantityField;
+import etamine.widgets.Sentence;
 import etamine.widgets.Spoken;
 import etamine.widgets.StackBlocks;
 import etamine.widgets.Tone;
@@ -136,10 +137,10 @@ final class ButcherPage implements CostPage {
     }
 
     private void paint(String problem) {
-        say(sentence, sheet.map(model::sentence).orElse(""));
+        Sentence.say(sentence, sheet.map(model::sentence).orElse(""));
         String doubts = sheet.map(found -> String.join(" ", found.notes())).orElse(problem);
-        say(notes, doubts);
-        say(
+        Sentence.say(notes, doubts);
+        Sentence.say(
                 need,
                 sheet.flatMap(found -> portions.value().map(count -> model.need(found, count.longValue())))
                         .orElse(""));
@@ -149,12 +150,6 @@ final class ButcherPage implements CostPage {
         body.layout();
         sheet.map(ButcherSheet::explained).ifPresentOrElse(frame::explain, frame::explainNothing);
         frame.actionsChanged();
-    }
-
-    private static void say(Label label, String text) {
-        label.setText(text.replace("&", "&&"));
-        ((GridData) label.getLayoutData()).exclude = text.isEmpty();
-        label.setVisible(!text.isEmpty());
     }
 
     @Override

@@ -6,6 +6,7 @@ import etamine.widgets.Column;
 import etamine.widgets.Fonts;
 import etamine.widgets.ListTable;
 import etamine.widgets.Palette;
+import etamine.widgets.Sentence;
 import etamine.widgets.Spoken;
 import etamine.widgets.StackBlocks;
 import etamine.widgets.Tone;
@@ -35,8 +36,10 @@ final class PlatePane extends Composite {
         layout.marginHeight = 0;
         setLayout(layout);
         why = Spoken.id(new Label(this, SWT.WRAP), "plate:why");
+        why.setFont(Fonts.plain(why));
         why.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         doubts = Spoken.id(new Label(this, SWT.WRAP), "plate:doubts");
+        doubts.setFont(Fonts.plain(doubts));
         doubts.setForeground(Palette.of(this).text(Tone.WARN));
         doubts.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
         blocks = new StackBlocks(this).bandOnly();
@@ -77,8 +80,9 @@ final class PlatePane extends Composite {
     }
 
     void show(Optional<PlateDetail> detail) {
-        say(why, detail.map(PlateDetail::why).orElse(""));
-        say(doubts, detail.map(found -> String.join(" ", found.doubts())).orElse(""));
+        Sentence.say(why, detail.map(PlateDetail::why).orElse(""));
+        Sentence.say(
+                doubts, detail.map(found -> String.join(" ", found.doubts())).orElse(""));
         List<StackBlocks.Block> parts = detail.map(PlateDetail::blocks).orElse(List.of());
         blocks.show(parts);
         ((GridData) blocks.getLayoutData()).exclude = parts.isEmpty();
@@ -88,12 +92,5 @@ final class PlatePane extends Composite {
         pairs.setRows(drinks);
         tables.setMaximizedControl(drinks.isEmpty() ? lines : null);
         layout(true);
-    }
-
-    private static void say(Label label, String text) {
-        label.setText(text.replace("&", "&&"));
-        ((GridData) label.getLayoutData()).exclude = text.isEmpty();
-        label.setVisible(!text.isEmpty());
-        label.setFont(Fonts.plain(label));
     }
 }

@@ -98,6 +98,7 @@ final class RiverPane implements RecipePage {
     @Override
     public void show(Optional<Recipe> selected) {
         recipe = selected;
+        control().setVisible(selected.isPresent());
         refresh();
     }
 

@@ -6,6 +6,7 @@ import etamine.recipes.Vessel;
 import etamine.widgets.Column;
 import etamine.widgets.ListTable;
 import etamine.widgets.Palette;
+import etamine.widgets.Sentence;
 import etamine.widgets.Spoken;
 import etamine.widgets.Tone;
 import java.util.Comparator;
@@ -120,9 +121,10 @@ final class ScalePage implements RecipePage {
         String impossible = answer.filter(Scaled.Impossible.class::isInstance)
                 .map(each -> ((Scaled.Impossible) each).text())
                 .orElse("");
-        say(outcome, batch.map(ScaleModel::said).orElse(impossible));
+        Sentence.say(outcome, batch.map(ScaleModel::said).orElse(impossible));
         outcome.setForeground(impossible.isEmpty() ? null : Palette.of(page).text(Tone.BAD));
-        say(remarks, batch.map(each -> String.join("\n", each.remarks())).orElse(""));
+        Sentence.say(
+                remarks, batch.map(each -> String.join("\n", each.remarks())).orElse(""));
         lines.setRows(batch.map(model::lines).orElseGet(List::of));
         page.layout();
         desk.frame().actionsChanged();
@@ -132,12 +134,6 @@ final class ScalePage implements RecipePage {
     Optional<Scaled> answer() {
         return recipe.filter(each -> !wanted.getText().isBlank())
                 .map(each -> model.scale(each.id(), by, wanted.getText()));
-    }
-
-    private static void say(Label label, String text) {
-        label.setText(text);
-        label.setVisible(!text.isEmpty());
-        ((GridData) label.getLayoutData()).exclude = text.isEmpty();
     }
 
     @Override
