@@ -114,10 +114,12 @@ class ConverterTest {
     @CsvSource(delimiter = '|', textBlock = """
             1 cup    | kg      | Add what 1 cup weighs, for example 1 cup = 150 g.
             1 kg     | cup     | Add what 1 cup weighs, for example 1 cup = 150 g.
-            1 l      | g       | Add what 1 l weighs, for example 1 l = 634 g.
+            1 l      | g       | Add what 1 l weighs, for example 1 l = 1000 g.
             1 ea     | g       | Add what 1 ea weighs, for example 1 ea = 60 g.
             1 g      | portion | Add what 1 portion weighs, for example 1 portion = 60 g.
             1 bunch  | g       | Add what 1 bunch weighs, for example 1 bunch = 60 g.
+            1 pinch  | g       | Add what 1 pinch weighs, for example 1 pinch = 0.4 g.
+            1 crock  | g       | Add what 1 crock weighs, for example 1 crock = 20 g.
             1 portion | ea     | Add how many ea make 1 portion, for example 1 portion = 6 ea, or what 1 of each weighs.
             """)
     void namesTheMissingEquivalence(String quantity, String to, String sentence) {

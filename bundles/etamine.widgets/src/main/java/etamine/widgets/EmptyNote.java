@@ -1,5 +1,8 @@
 package etamine.widgets;
 
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.Stream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
@@ -33,9 +36,26 @@ final class EmptyNote extends Composite {
         button.addListener(SWT.Selection, event -> run.run());
     }
 
-    /** How many steps are offered. */
+    /** Leaves only the steps of these labels in view. */
+    void offerOnly(Collection<String> steps) {
+        for (Button button : buttons()) {
+            boolean wanted = steps.contains(button.getText());
+            button.setVisible(wanted);
+            ((GridData) button.getLayoutData()).exclude = !wanted;
+        }
+        layout();
+    }
+
+    private List<Button> buttons() {
+        return Stream.of(getChildren())
+                .filter(Button.class::isInstance)
+                .map(Button.class::cast)
+                .toList();
+    }
+
+    /** How many steps there are. */
     int offers() {
-        return getChildren().length - 1;
+        return buttons().size();
     }
 
     /** Whether there is something to say. */

@@ -115,7 +115,10 @@ final class EntryLine {
     }
 
     private static String escaped(String words) {
-        return words.replace("&", "&&").replace('<', '\u2039').replace('>', '\u203a');
+        return words.replace("->", "\u2192")
+                .replace("&", "&&")
+                .replace('<', '\u2039')
+                .replace('>', '\u203a');
     }
 
     private void follow(String link) {

@@ -12,6 +12,7 @@ import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.layout.GridLayout;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
@@ -39,6 +40,7 @@ public final class FormPane extends Composite {
         content.setLayout(new FlowColumns());
         scroller.setContent(content);
         scroller.addListener(SWT.Resize, event -> reflow());
+        TabIn.follow(this);
     }
 
     /** A line above the fields that follow. */
@@ -125,6 +127,16 @@ public final class FormPane extends Composite {
     /** One of many. */
     public ChoiceField choice(String label, String id, List<Choice> choices) {
         return field(label, id, false, parent -> new ChoiceField(parent, choices));
+    }
+
+    /** A line of text across the form. */
+    public Text line(String label, String id) {
+        return field(label, id, true, parent -> new Text(parent, SWT.BORDER | SWT.SINGLE));
+    }
+
+    /** An empty list to pick from below a label. */
+    public Combo pick(String label, String id, boolean wide) {
+        return field(label, id, wide, PickList::in);
     }
 
     /** Any control below a label. */

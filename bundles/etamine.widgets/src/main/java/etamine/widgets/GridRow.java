@@ -58,6 +58,7 @@ final class GridRow {
         Text text = new Text(grid, SWT.BORDER | SWT.SINGLE);
         Spoken.name(text, column.heading());
         Spoken.id(text, id);
+        text.setMessage(column.hint());
         text.addListener(SWT.FocusIn, event -> grid.entered(this));
         text.addListener(SWT.FocusOut, event -> leaveLater());
         text.addListener(SWT.DefaultSelection, event -> enter());

@@ -30,6 +30,7 @@ public final class ListTable<T> extends Composite {
     private final Composite body;
     private final Table table;
     private final EmptyNote empty;
+    private final EmptyNote unfound;
     private Optional<Text> finder = Optional.empty();
     private Optional<ColumnWidths> widths = Optional.empty();
     private Consumer<List<T>> onSelect = selected -> {};
@@ -61,6 +62,7 @@ public final class ListTable<T> extends Composite {
         Spoken.id(table, id);
         table.addListener(SWT.Dispose, event -> closing = true);
         empty = new EmptyNote(body);
+        unfound = new EmptyNote(body);
         columns.forEach(this::addColumn);
         listen();
         stack.topControl = table;
@@ -95,6 +97,10 @@ public final class ListTable<T> extends Composite {
         text.addListener(SWT.Modify, event -> filter(text.getText()));
         text.addListener(SWT.KeyDown, this::leaveFinder);
         finder = Optional.of(text);
+        unfound.offer("Clear what was typed", table.getData("id") + ":clear", () -> {
+            text.setText("");
+            text.setFocus();
+        });
         return this;
     }
 
@@ -108,6 +114,12 @@ public final class ListTable<T> extends Composite {
     public ListTable<T> whenEmpty(String sentence, String step, Runnable run) {
         empty.offer(step, table.getData("id") + (empty.offers() == 0 ? ":first" : ":" + (empty.offers() + 1)), run);
         return whenEmpty(sentence);
+    }
+
+    /** Of the first steps offers only these, by what is on their buttons; all of them until this is called. */
+    public ListTable<T> offerOnly(String... steps) {
+        empty.offerOnly(List.of(steps));
+        return this;
     }
 
     /** Shows these rows, keeping sort, filter, selection and scroll place. */
@@ -168,7 +180,7 @@ public final class ListTable<T> extends Composite {
             return false;
         }
         if (rows.shown().isEmpty()) {
-            return empty.setFocus();
+            return stack.topControl instanceof EmptyNote note && note.setFocus();
         }
         if (table.getSelectionCount() == 0) {
             table.setSelection(0);
@@ -281,7 +293,10 @@ public final class ListTable<T> extends Composite {
     }
 
     private void showEmptyOrTable() {
-        stack.topControl = rows.hasNone() && empty.speaks() ? empty : table;
+        String typed = finder.map(text -> text.getText().strip()).orElse("");
+        boolean nothing = !rows.hasNone() && rows.shown().isEmpty() && !typed.isEmpty();
+        unfound.say(nothing ? "Nothing here has \u201c" + typed + "\u201d." : "");
+        stack.topControl = nothing ? unfound : rows.hasNone() && empty.speaks() ? empty : table;
         body.layout();
     }
 

@@ -116,17 +116,26 @@ public final class Pages extends Composite {
     private void turn(Event event) {
         boolean down = event.keyCode == SWT.PAGE_DOWN;
         boolean ours = event.stateMask == SWT.MOD1 && (down || event.keyCode == SWT.PAGE_UP);
-        if (!ours || !isVisible() || pages.isEmpty() || !(event.widget instanceof Control control) || !holds(control)) {
+        if (!ours
+                || !isVisible()
+                || pages.isEmpty()
+                || !(event.widget instanceof Control control)
+                || !holds(this, control)) {
             return;
         }
         List<String> ids = List.copyOf(pages.keySet());
+        boolean within = holds(stage, control);
         show(ids.get(Math.floorMod(ids.indexOf(shown) + (down ? 1 : -1), ids.size())));
+        Page now = pages.get(shown);
+        if (!within || !now.control.setFocus()) {
+            now.name.setFocus();
+        }
         event.doit = false;
     }
 
-    private boolean holds(Control control) {
+    private static boolean holds(Composite part, Control control) {
         for (Control at = control; at != null; at = at.getParent()) {
-            if (at == this) {
+            if (at == part) {
                 return true;
             }
         }

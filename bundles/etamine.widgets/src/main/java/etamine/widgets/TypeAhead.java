@@ -3,23 +3,47 @@ package etamine.widgets;
 import java.util.concurrent.atomic.AtomicReference;
 import org.eclipse.jface.bindings.keys.KeyStroke;
 import org.eclipse.jface.fieldassist.ContentProposalAdapter;
+import org.eclipse.jface.fieldassist.IContentProposal;
 import org.eclipse.jface.fieldassist.IContentProposalProvider;
 import org.eclipse.jface.fieldassist.TextContentAdapter;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Text;
 
 /**
  * Completions in a list below a field. Tab closes the list and goes to the next field; by itself the list would take
- * the keyboard and the row would count as left.
+ * the keyboard and the row would count as left. A list that comes late, when the keyboard is elsewhere already, does not
+ * open: it would lie over everything until somebody clicked it away.
  */
 final class TypeAhead extends ContentProposalAdapter {
 
     private static final String LETTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ, \b";
 
     private TypeAhead(Text text, IContentProposalProvider provider, KeyStroke key, String characters) {
-        super(text, new TextContentAdapter(), provider, key, characters.toCharArray());
+        super(text, new TextContentAdapter(), timely(text, provider), key, characters.toCharArray());
         setProposalAcceptanceStyle(PROPOSAL_REPLACE);
         setPropagateKeys(true);
+        text.addListener(SWT.FocusOut, event -> text.getDisplay().asyncExec(() -> closeAfter(text)));
+    }
+
+    private static IContentProposalProvider timely(Text text, IContentProposalProvider provider) {
+        return (typed, position) -> {
+            IContentProposal[] found =
+                    isElsewhere(text) ? new IContentProposal[0] : provider.getProposals(typed, position);
+            boolean said = found.length == 1 && found[0].getContent().equals(typed);
+            return said ? new IContentProposal[0] : found;
+        };
+    }
+
+    private static boolean isElsewhere(Text text) {
+        Control focus = text.isDisposed() ? null : text.getDisplay().getFocusControl();
+        return text.isDisposed() || focus != null && focus != text && focus.getShell() == text.getShell();
+    }
+
+    private void closeAfter(Text text) {
+        if (isElsewhere(text) && isProposalPopupOpen()) {
+            closeProposalPopup();
+        }
     }
 
     /** Completes what is typed into the field; the list opens by the arrow down key and by these characters. */

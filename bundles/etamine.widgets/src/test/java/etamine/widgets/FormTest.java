@@ -6,7 +6,9 @@ import etamine.testing.DisplayRule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
@@ -42,6 +44,35 @@ class FormTest {
         shell.open();
         assertThat(form.check()).isFalse();
         DISPLAY.until("the field has the keyboard", () -> wrong.control().isFocusControl());
+    }
+
+    @Test
+    void selectsWhatStandsInALineThatTabLeadsInto() {
+        Shell shell = DISPLAY.shell(600, 400);
+        FormPane form = new FormPane(shell);
+        Text name = form.text("Name", "field:name");
+        Text unit = form.text("Counted in", "field:unit");
+        unit.setText("kg");
+        shell.open();
+        DISPLAY.until("the first field has the keyboard", () -> name.setFocus() && name.isFocusControl());
+        name.traverse(SWT.TRAVERSE_TAB_NEXT);
+        DISPLAY.until("the next one has it", unit::isFocusControl);
+        DISPLAY.settle();
+        assertThat(unit.getSelectionText()).isEqualTo("kg");
+    }
+
+    @Test
+    void picksByLetterFromAClosedListAndGoesRound() {
+        Shell shell = DISPLAY.shell(600, 400);
+        Combo kind = new FormPane(shell).pick("Kind", "field:kind", false);
+        kind.setItems("Component", "Plate", "Breakdown", "Drink", "Dressing");
+        kind.select(0);
+        List<String> picked = new ArrayList<>();
+        kind.addListener(SWT.Selection, event -> picked.add(kind.getText()));
+        for (char letter : "ddxd".toCharArray()) {
+            DISPLAY.key(kind, letter, letter, 0);
+        }
+        assertThat(picked).containsExactly("Drink", "Dressing", "Drink");
     }
 
     @Test

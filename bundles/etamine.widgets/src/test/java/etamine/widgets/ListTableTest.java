@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
 import org.junit.jupiter.api.BeforeEach;
@@ -146,11 +147,37 @@ class ListTableTest {
         table.setRows(List.of());
         DISPLAY.settle();
         assertThat(table.control().isVisible()).isFalse();
-        assertThat(DISPLAY.find(shell, "table:rows:first", org.eclipse.swt.widgets.Button.class)
-                        .isVisible())
+        assertThat(DISPLAY.find(shell, "table:rows:first", Button.class).isVisible())
                 .isTrue();
         table.setRows(List.of(row(1, 10)));
         assertThat(table.control().isVisible()).isTrue();
+    }
+
+    @Test
+    void saysThatNothingHasTheWordsTypedAndOffersToClearThem() {
+        shell.open();
+        table.setRows(List.of(row(1, 10)));
+        Text find = DISPLAY.find(shell, "table:rows:find", Text.class);
+        find.setText("samphire");
+        DISPLAY.settle();
+        Button clear = DISPLAY.find(shell, "table:rows:clear", Button.class);
+        assertThat(table.control().isVisible()).isFalse();
+        assertThat(clear.isVisible()).isTrue();
+        DISPLAY.select(clear);
+        assertThat(find.getText()).isEmpty();
+        assertThat(table.control().isVisible()).isTrue();
+    }
+
+    @Test
+    void offersOnlyTheStepsThatHelpNow() {
+        shell.open();
+        table.whenEmpty("Nothing fits.", "Show all", () -> {}).offerOnly("Show all");
+        table.setRows(List.of());
+        DISPLAY.settle();
+        assertThat(DISPLAY.find(shell, "table:rows:first", Button.class).isVisible())
+                .isFalse();
+        assertThat(DISPLAY.find(shell, "table:rows:2", Button.class).isVisible())
+                .isTrue();
     }
 
     private static Row row(int number, int grams) {

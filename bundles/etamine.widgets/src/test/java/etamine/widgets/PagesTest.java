@@ -70,6 +70,15 @@ class PagesTest {
     }
 
     @Test
+    void takesTheKeyboardAlongWhenKeysTurnThePage() {
+        DISPLAY.until("the page has the keyboard", () -> write.setFocus() && write.isFocusControl());
+        turn(write, SWT.PAGE_DOWN);
+        DISPLAY.until(
+                "the next page has the keyboard",
+                () -> DISPLAY.display().getFocusControl() instanceof Text now && now != write && now.isVisible());
+    }
+
+    @Test
     void turnsPagesByKeysAndRoundTheEnd() {
         turn(write, SWT.PAGE_DOWN);
         assertThat(pages.shown()).isEqualTo("scale");

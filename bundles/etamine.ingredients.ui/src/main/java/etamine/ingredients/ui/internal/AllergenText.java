@@ -87,10 +87,10 @@ final class AllergenText {
             return new Attempt.Bad("Write contains, may contain, no or unknown.");
         }
         if (state.equals(NO) && !shown.known() && !word.isEmpty()) {
-            return new Attempt.Bad("It counts as unknown until both lists are established: tick that first.");
+            return new Attempt.Bad("It counts as unknown until you tick above that all is written here.");
         }
         if (state.equals(UNKNOWN) && shown.known() && !cells.get(1).isBlank()) {
-            return new Attempt.Bad("Both lists are ticked as established; take the tick away first.");
+            return new Attempt.Bad("It is ticked above that all is written here; take the tick away first.");
         }
         return new Attempt.Edit(
                 change(was -> changed(was, old, word, state, cells.get(2).strip())));

@@ -6,6 +6,7 @@ import etamine.widgets.EditGrid;
 import etamine.widgets.EditGrid.GridColumn;
 import etamine.widgets.FormPane;
 import etamine.widgets.SavedField;
+import etamine.widgets.Spoken;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -31,7 +32,8 @@ final class AllergensPage implements Page {
         this.saving = saving;
         form = new FormPane(parent);
         form.remark(Allergens.CAUTION);
-        known = form.check("Both lists are established", "field:allergens-known");
+        known = form.wide(cell -> Spoken.id(new Button(cell, SWT.CHECK), "field:allergens-known"));
+        known.setText("All is written here: what is not marked below is not in it");
         known.addListener(
                 SWT.Selection, event -> saving.save().accept(shown, AllergenText.known(known.getSelection())));
         Text amount = form.text(Field.SULPHITES.label(), FactsPage.id(Field.SULPHITES));

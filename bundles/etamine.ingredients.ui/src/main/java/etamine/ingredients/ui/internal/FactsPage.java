@@ -26,6 +26,7 @@ final class FactsPage implements Page {
     private final Label problems;
     private final Map<Field, SavedField> fields = new EnumMap<>(Field.class);
     private final Text name;
+    private final Text group;
 
     FactsPage(Composite parent, IngredientsModel model, Saving saving) {
         this.model = model;
@@ -34,7 +35,7 @@ final class FactsPage implements Page {
         problems = form.wide(cell -> new Label(cell, SWT.WRAP));
         problems.setForeground(Palette.of(form).text(Tone.WARN));
         name = field(Field.NAME, form.text(Field.NAME.label(), id(Field.NAME)));
-        line(Field.GROUP, "Vegetables");
+        group = line(Field.GROUP, "Vegetables");
         line(Field.PRICE, "2.10 / kg");
         line(Field.COUNT_IN, "kg");
         line(Field.STORAGE, "chilled");
@@ -43,8 +44,10 @@ final class FactsPage implements Page {
         field(Field.NOTE, form.area(Field.NOTE.label(), id(Field.NOTE), NOTE_LINES));
     }
 
-    private void line(Field field, String example) {
-        field(field, form.text(field.label(), id(field))).setMessage(example);
+    private Text line(Field field, String example) {
+        Text text = field(field, form.text(field.label(), id(field)));
+        text.setMessage(example);
+        return text;
     }
 
     private Text field(Field field, Text text) {
@@ -71,6 +74,11 @@ final class FactsPage implements Page {
     void focusName() {
         name.setFocus();
         name.selectAll();
+    }
+
+    void focusGroup() {
+        group.setFocus();
+        group.selectAll();
     }
 
     @Override

@@ -125,9 +125,18 @@ final class IngredientPane {
     }
 
     void focusName() {
+        facts().ifPresent(FactsPage::focusName);
+    }
+
+    /** Goes to what comes after the name of an ingredient that has just got one. */
+    void focusAfterName() {
+        facts().ifPresent(FactsPage::focusGroup);
+    }
+
+    private Optional<FactsPage> facts() {
         pages.show(FACTS);
-        if (built.get(FACTS) instanceof FactsPage facts) {
-            facts.focusName();
-        }
+        return Optional.ofNullable(built.get(FACTS))
+                .filter(FactsPage.class::isInstance)
+                .map(FactsPage.class::cast);
     }
 }

@@ -8,6 +8,7 @@ import etamine.shell.BenchAction;
 import etamine.shell.Frame;
 import etamine.widgets.Column;
 import etamine.widgets.ListTable;
+import etamine.widgets.PickList;
 import etamine.widgets.Prompt;
 import etamine.widgets.Spoken;
 import etamine.widgets.Tone;
@@ -26,6 +27,11 @@ import org.eclipse.swt.widgets.Label;
 
 /** The list above, the selected ingredient in pages below. */
 final class IngredientsBench implements Bench {
+    private static final String NONE = "No ingredients yet.";
+    private static final String START = "Start with 120 common ingredients";
+    private static final String ADD = "Add the first ingredient";
+    private static final String ALL = "Show everything";
+
     private final Frame frame;
     private final IngredientsModel model;
     private final MergeModel merges;
@@ -46,15 +52,16 @@ final class IngredientsBench implements Bench {
         upper.setLayout(layout);
         Label caption = new Label(upper, SWT.NONE);
         caption.setText("Show");
-        filter = Spoken.id(new Combo(upper, SWT.READ_ONLY), "field:ingredient-filter");
+        filter = Spoken.id(PickList.in(upper), "field:ingredient-filter");
         Spoken.label(filter, caption);
         filter.setItems(RowFilter.labels());
         filter.select(0);
         filter.addListener(SWT.Selection, event -> refresh());
         list = new ListTable<>(upper, "table:ingredients", IngredientRow::id, columns())
                 .findable("Find an ingredient")
-                .whenEmpty("No ingredients yet.", "Start with 120 common ingredients", this::start)
-                .whenEmpty("No ingredients yet.", "Add the first ingredient", this::add)
+                .whenEmpty(NONE, START, this::start)
+                .whenEmpty(NONE, ADD, this::add)
+                .whenEmpty(NONE, ALL, this::showAll)
                 .onSelect(selected -> selected())
                 .onOpen(row -> opened(row))
                 .onDelete(rows -> remove());
@@ -93,6 +100,12 @@ final class IngredientsBench implements Bench {
         } else {
             focusForm();
         }
+    }
+
+    private void showAll() {
+        filter.select(0);
+        refresh();
+        list.setFocus();
     }
 
     private void start() {
@@ -158,7 +171,7 @@ final class IngredientsBench implements Bench {
             saved(change);
             list.select(id);
             selected();
-            focusForm();
+            pane.focusAfterName();
         });
     }
 
@@ -189,7 +202,11 @@ final class IngredientsBench implements Bench {
     public void refresh() {
         List<IngredientRow> rows = model.rows();
         startersMissing = model.startersMissing() > 0;
-        list.whenEmpty(rows.isEmpty() ? "No ingredients yet." : "None of them is so.");
+        if (rows.isEmpty()) {
+            list.whenEmpty(NONE).offerOnly(START, ADD);
+        } else {
+            list.whenEmpty("Of what is in the book nothing is so.").offerOnly(ALL);
+        }
         list.setRows(RowFilter.values()[Math.max(0, filter.getSelectionIndex())].of(rows));
         selected();
     }

@@ -20,20 +20,22 @@ final class MeasuresPage implements Page {
         measures = form.wide(cell -> new EditGrid(
                 cell,
                 "grid:measures",
-                List.of(GridColumn.entry("so much", 6), GridColumn.entry("is so much", 6)),
+                List.of(
+                        GridColumn.entry("so much", 6).such("1 cup"),
+                        GridColumn.entry("is so much", 6).such("150 g")),
                 (about, row, cells) -> saving.attempt(about, TableText.measure(row, cells))));
         form.heading("Preparations");
         preparations = form.wide(cell -> new EditGrid(
                 cell,
                 "grid:preparations",
                 List.of(
-                        GridColumn.entry("prepared", 5),
-                        GridColumn.entry("yield, % by weight", 3),
-                        GridColumn.entry("measures of its own", 5),
-                        GridColumn.entry("where the yield comes from", 7)),
+                        GridColumn.entry("prepared", 5).such("peeled, diced"),
+                        GridColumn.entry("yield, %", 2).such("74"),
+                        GridColumn.entry("measures of its own", 5).such("1 cup = 156 g"),
+                        GridColumn.entry("where the yield comes from", 6)),
                 (about, row, cells) -> saving.attempt(about, TableText.preparation(row, cells))));
         form.remark(
-                "The yield is what is left of what was bought. A yield you weighed yourself is recorded as a test.");
+                "The yield is what is left of what was bought, by weight. A yield you weighed yourself is recorded as a test.");
     }
 
     @Override

@@ -228,7 +228,7 @@ class IngredientsModelTest {
     void saysThatNothingIsAbsentBeforeBothListsAreEstablished() {
         assertThat(AllergenText.row(now().item().allergens(), 0, List.of("gluten", "no", "")))
                 .isInstanceOfSatisfying(
-                        Attempt.Bad.class, bad -> assertThat(bad.sentence()).contains("established"));
+                        Attempt.Bad.class, bad -> assertThat(bad.sentence()).contains("all is written here"));
         assertThat(AllergenText.row(now().item().allergens(), 0, List.of("gluten", "perhaps", "")))
                 .isInstanceOf(Attempt.Bad.class);
     }

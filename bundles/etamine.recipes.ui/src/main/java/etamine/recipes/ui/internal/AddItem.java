@@ -7,7 +7,6 @@ import etamine.widgets.FormPane;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Shell;
@@ -38,12 +37,7 @@ final class AddItem {
     private void fill(FormPane form) {
         if (start.missing().item().isEmpty()) {
             text(form, "name", "Name", start.name());
-            fields.put("counted", form.field("Counted in", "field:counted", false, cell -> {
-                Combo combo = new Combo(cell, SWT.READ_ONLY);
-                combo.setItems(NewItem.COUNTED.toArray(String[]::new));
-                combo.setText(start.countIn());
-                return combo;
-            }));
+            fields.put("counted", counted(form));
             text(form, "price", "Price, if known", "").setMessage("2.10 / kg");
         }
         if (!start.preparation().isEmpty()) {
@@ -56,6 +50,13 @@ final class AddItem {
         if (start.missing().item().isEmpty()) {
             form.remark("Its allergens stay unknown until somebody writes them. " + Allergens.CAUTION);
         }
+    }
+
+    private Combo counted(FormPane form) {
+        Combo combo = form.pick("Counted in", "field:counted", false);
+        combo.setItems(NewItem.COUNTED.toArray(String[]::new));
+        combo.setText(start.countIn());
+        return combo;
     }
 
     private Text text(FormPane form, String id, String label, String value) {

@@ -7,6 +7,7 @@ import etamine.recipes.Cards;
 import etamine.widgets.Column;
 import etamine.widgets.ListTable;
 import etamine.widgets.Palette;
+import etamine.widgets.PickList;
 import etamine.widgets.Spoken;
 import etamine.widgets.Tone;
 import java.util.Comparator;
@@ -73,7 +74,7 @@ final class AllergenPane implements RecipePage {
         row.setLayout(layout);
         Label caption = new Label(row, SWT.NONE);
         caption.setText("Declared by the list of");
-        Combo combo = Spoken.id(new Combo(row, SWT.READ_ONLY), "field:allergen-list");
+        Combo combo = Spoken.id(PickList.in(row), "field:allergen-list");
         combo.setItems(
                 Stream.of(DeclarationList.values()).map(DeclarationList::title).toArray(String[]::new));
         combo.addListener(SWT.Selection, event -> chosen());

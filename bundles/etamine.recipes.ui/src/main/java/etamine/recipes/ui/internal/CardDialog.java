@@ -46,7 +46,7 @@ final class CardDialog {
     }
 
     private void fill(FormPane form) {
-        Pick paper = Pick.in(form, "Paper", "field:card-paper", CardWish.papers(recipe));
+        Pick paper = Pick.wide(form, "Paper", "field:card-paper", CardWish.papers(recipe));
         Pick sheet = Pick.in(form, "Sheet", "field:card-sheet", CardWish.sheets());
         sheet.choose(usual.sheet().name());
         Pick print = Pick.in(form, "Print", "field:card-print", CardWish.prints());

@@ -1,5 +1,6 @@
 package etamine.recipes.ui.internal;
 
+import etamine.widgets.PickList;
 import etamine.widgets.Spoken;
 import java.util.List;
 import org.eclipse.swt.SWT;
@@ -45,7 +46,7 @@ final class FilterFields {
     }
 
     private Combo combo(String id, String any, List<String> choices) {
-        Combo combo = Spoken.id(new Combo(pane, SWT.READ_ONLY), id);
+        Combo combo = Spoken.id(PickList.in(pane), id);
         Spoken.name(combo, any);
         combo.add(any);
         choices.forEach(combo::add);

@@ -33,7 +33,7 @@ final class HeadSection {
         problems.setForeground(Palette.of(form).text(Tone.WARN));
         problems.addListener(SWT.Selection, event -> follow(event.text));
         fields.wide(Field.NAME);
-        kind = form.field("Kind", "field:kind", false, cell -> new Combo(cell, SWT.READ_ONLY));
+        kind = form.pick("Kind", "field:kind", false);
         kind.setItems(Stream.of(Kind.values()).map(KindText::of).toArray(String[]::new));
         kind.addListener(SWT.Selection, event -> kindPicked());
         List.of(Field.STATION, Field.PORTION, Field.KEEPS, Field.TESTED).forEach(fields::small);

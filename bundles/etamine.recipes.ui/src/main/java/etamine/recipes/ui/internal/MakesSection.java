@@ -41,9 +41,9 @@ final class MakesSection {
     private EditGrid grid(Composite cell) {
         List<GridColumn> columns = List.of(
                 GridColumn.entry("item", 7).completing(desk.model().words()::complete),
-                GridColumn.entry("quantity", 4),
-                GridColumn.entry("credited at", 4),
-                GridColumn.entry("market value", 4));
+                GridColumn.entry("quantity", 4).such("380 g"),
+                GridColumn.entry("credited at", 4).such("1.00 / kg"),
+                GridColumn.entry("market value", 4).such("9.50 / kg"));
         return new EditGrid(
                 cell,
                 "grid:makes",

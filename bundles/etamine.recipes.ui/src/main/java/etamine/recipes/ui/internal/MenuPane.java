@@ -6,6 +6,7 @@ import etamine.kitchen.allergen.Group;
 import etamine.recipes.AllergenState;
 import etamine.widgets.Column;
 import etamine.widgets.ListTable;
+import etamine.widgets.PickList;
 import etamine.widgets.Spoken;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -40,12 +41,12 @@ final class MenuPane {
         pane.setLayout(layout);
         Label caption = new Label(pane, SWT.NONE);
         caption.setText("Show");
-        wanted = Spoken.id(new Combo(pane, SWT.READ_ONLY), "field:menu-wanted");
+        wanted = Spoken.id(PickList.in(pane), "field:menu-wanted");
         wanted.setItems(WANTED.toArray(String[]::new));
         wanted.select(0);
         wanted.addListener(SWT.Selection, event -> fill());
         Spoken.label(wanted, caption);
-        group = Spoken.id(new Combo(pane, SWT.READ_ONLY), "field:menu-group");
+        group = Spoken.id(PickList.in(pane), "field:menu-group");
         group.addListener(SWT.Selection, event -> fill());
         Spoken.name(group, "Group");
     }

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Text;
@@ -43,8 +42,8 @@ final class NewRecipe {
     }
 
     private void fill(FormPane form) {
-        names.add(form.text("Name", "field:new-name"));
-        Combo kind = form.field("Kind", "field:new-kind", false, cell -> new Combo(cell, SWT.READ_ONLY));
+        names.add(form.line("Name", "field:new-name"));
+        Combo kind = form.pick("Kind", "field:new-kind", false);
         kind.setItems(Stream.of(Kind.values()).map(KindText::of).toArray(String[]::new));
         kind.select(0);
         kinds.add(kind);

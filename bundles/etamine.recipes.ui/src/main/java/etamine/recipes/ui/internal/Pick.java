@@ -3,7 +3,6 @@ package etamine.recipes.ui.internal;
 import etamine.widgets.Choice;
 import etamine.widgets.FormPane;
 import java.util.List;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 
 /**
@@ -16,7 +15,16 @@ record Pick(Combo combo, List<Choice> choices) {
 
     /** A pick that begins with the first choice. */
     static Pick in(FormPane form, String label, String id, List<Choice> choices) {
-        Combo combo = form.field(label, id, false, cell -> new Combo(cell, SWT.READ_ONLY));
+        return in(form, label, id, false, choices);
+    }
+
+    /** The same across the form, for choices with long names. */
+    static Pick wide(FormPane form, String label, String id, List<Choice> choices) {
+        return in(form, label, id, true, choices);
+    }
+
+    private static Pick in(FormPane form, String label, String id, boolean wide, List<Choice> choices) {
+        Combo combo = form.pick(label, id, wide);
         combo.setItems(choices.stream().map(Choice::label).toArray(String[]::new));
         combo.select(0);
         return new Pick(combo, choices);

@@ -58,11 +58,16 @@ record RecipeFilter(
                         .count();
     }
 
+    /** Whether neither words nor fields narrow the list. */
+    boolean isOpen() {
+        return text.isBlank() && narrowing() == 0;
+    }
+
     /** What stands in place of the list when nothing fits. */
     String nothing() {
-        return text.isBlank() && narrowing() == 0
+        return isOpen()
                 ? "No recipes yet. A recipe is anything you make: a sauce, a plate, a bird taken apart."
-                : "No recipe fits. Clear the words or the filter.";
+                : "No recipe fits.";
     }
 
     /** All kinds, by label. */

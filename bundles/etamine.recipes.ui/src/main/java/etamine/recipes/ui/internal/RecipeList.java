@@ -6,7 +6,6 @@ import etamine.widgets.Column;
 import etamine.widgets.Icons;
 import etamine.widgets.ListTable;
 import etamine.widgets.Spoken;
-import etamine.widgets.Tone;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +20,9 @@ import org.eclipse.swt.widgets.Text;
 
 /** The recipes, found as somebody types and narrowed by a filter that opens below. */
 final class RecipeList {
+    private static final String WRITE = "Write the first recipe";
+    private static final String CLEAR = "Clear words and filter";
+
     private final RecipesModel model;
     private final Frame frame;
     private final Composite pane;
@@ -49,7 +51,8 @@ final class RecipeList {
         Spoken.name(narrow, "Filter");
         filter = new FilterFields(pane, this::narrowed);
         table = new ListTable<>(pane, "table:recipes", RecipeRow::id, columns())
-                .whenEmpty(RecipeFilter.NONE.nothing(), "Write the first recipe", add)
+                .whenEmpty(RecipeFilter.NONE.nothing(), WRITE, add)
+                .whenEmpty(RecipeFilter.NONE.nothing(), CLEAR, this::clear)
                 .onSelect(rows -> tell());
         table.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true, 2, 1));
         find.addListener(SWT.Modify, event -> narrowed());
@@ -63,10 +66,8 @@ final class RecipeList {
         Comparator<RecipeRow> byTries = Comparator.comparing(RecipeRow::tested);
         return List.of(
                 Column.words("Recipe", 8, RecipeList::named).withIcon(RecipeRow::icon),
-                Column.words("Tried", 1, RecipeRow::triesText)
-                        .sorted(byTries)
-                        .withIcon(row -> model.isDoubtful(row.id()) ? "warning" : "")
-                        .withTone(row -> row.tested() == 0 ? Tone.QUIET : Tone.PLAIN));
+                Column.figures("Tried", 0, RecipeRow::triesText, byTries)
+                        .withIcon(row -> model.isDoubtful(row.id()) ? "warning" : ""));
     }
 
     private static String named(RecipeRow row) {
@@ -126,7 +127,7 @@ final class RecipeList {
     private void put(RecipeFilter wanted, RecipesModel.Listing read) {
         filling = true;
         filter.stations(read.stations());
-        table.whenEmpty(wanted.nothing());
+        table.whenEmpty(wanted.nothing()).offerOnly(wanted.isOpen() ? WRITE : CLEAR);
         table.setRows(read.rows());
         filling = false;
         int narrowing = wanted.narrowing();
@@ -151,6 +152,13 @@ final class RecipeList {
             fill();
         }
         table.select(id);
+    }
+
+    private void clear() {
+        filter.clear(false);
+        find.setText("");
+        narrowed();
+        table.setFocus();
     }
 
     private void openFilter(boolean open) {

@@ -23,7 +23,8 @@ record RecipeRow(String id, String name, Kind kind, int tested, String found) {
         };
     }
 
+    /** How often it was made; nothing for a draft. */
     String triesText() {
-        return tested == 0 ? "draft" : tested + "\u00d7";
+        return tested == 0 ? "" : tested + "\u00d7";
     }
 }

@@ -9,6 +9,7 @@ import etamine.kitchen.house.Kitchen;
 import etamine.kitchen.item.ItemStarter;
 import etamine.kitchen.recipe.Basis;
 import etamine.kitchen.recipe.Kind;
+import etamine.kitchen.recipe.Make;
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Use;
 import etamine.measures.Conversion;
@@ -24,6 +25,7 @@ import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -83,16 +85,24 @@ final class RecipesModel {
 
     /**
      * Ways to complete a line, each of which is clear. Nothing for a line that is clear itself, so that Enter never takes
-     * another one for it.
+     * another one for it; and nothing that the recipe makes itself, which would go round in a circle.
      */
-    List<String> complete(String line) {
+    List<String> complete(String recipe, String line) {
         if (!line.strip().endsWith(",") && isClear(line)) {
             return List.of();
         }
         boolean measured = line.chars().anyMatch(Character::isDigit);
+        Set<String> own = find(recipe).map(Recipe::makes).orElseGet(List::of).stream()
+                .map(Make::item)
+                .collect(Collectors.toSet());
         return ware.lines().complete(line, COMPLETIONS).stream()
-                .filter(each -> !measured || isClear(each))
+                .filter(each -> measured ? isClearWithout(own, each) : !own.contains(words.id(each.strip())))
                 .toList();
+    }
+
+    private boolean isClearWithout(Set<String> own, String line) {
+        return ware.lines().read(line) instanceof UseLines.Reading.Clear clear
+                && !own.contains(clear.use().item());
     }
 
     private boolean isClear(String line) {

@@ -6,6 +6,7 @@ import etamine.recipes.Vessel;
 import etamine.widgets.Column;
 import etamine.widgets.ListTable;
 import etamine.widgets.Palette;
+import etamine.widgets.PickList;
 import etamine.widgets.Sentence;
 import etamine.widgets.Spoken;
 import etamine.widgets.Tone;
@@ -45,7 +46,7 @@ final class ScalePage implements RecipePage {
         page.setLayout(new GridLayout(4, false));
         Label caption = new Label(page, SWT.NONE);
         caption.setText("Scale to");
-        wish = Spoken.id(new Combo(page, SWT.READ_ONLY), "field:scale-by");
+        wish = Spoken.id(PickList.in(page), "field:scale-by");
         wish.setItems(Stream.of(ScaleWish.values()).map(ScaleWish::label).toArray(String[]::new));
         wish.select(0);
         Spoken.label(wish, caption);
@@ -71,7 +72,7 @@ final class ScalePage implements RecipePage {
     }
 
     private Combo vessels() {
-        Combo combo = Spoken.id(new Combo(page, SWT.READ_ONLY), "field:vessel");
+        Combo combo = Spoken.id(PickList.in(page), "field:vessel");
         Spoken.name(combo, "Gastronorm container");
         combo.add("GN container …");
         desk.ware().scales().vessels().gastronorm().forEach(vessel -> combo.add(vessel.name()));

@@ -26,8 +26,8 @@ final class StepsSection {
     private EditGrid grid(Composite cell) {
         List<GridColumn> columns = List.of(
                 GridColumn.entry("what to do", 12),
-                GridColumn.entry("hands", 2),
-                GridColumn.entry("waits", 2),
+                GridColumn.entry("hands", 2).such("10"),
+                GridColumn.entry("waits", 2).such("1 h 30"),
                 GridColumn.entry("equipment", 4).under(),
                 GridColumn.entry("temperature", 3).under(),
                 GridColumn.entry("holds", 2).under(),

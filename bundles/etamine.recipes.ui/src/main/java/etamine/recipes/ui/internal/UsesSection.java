@@ -97,7 +97,7 @@ final class UsesSection implements EntryLines.Acts {
 
     @Override
     public List<String> complete(String typed) {
-        return desk.model().complete(typed);
+        return desk.model().complete(shown, typed);
     }
 
     @Override

@@ -86,6 +86,23 @@ class RecipesBenchTest {
     }
 
     @Test
+    void offersToClearWordsThatNothingFitsAndNoFirstStep() {
+        write("Celeriac purée", Kind.COMPONENT);
+
+        type("table:recipes:find", "samphire");
+
+        Button clear = DISPLAY.find(shell, "table:recipes:2", Button.class);
+        assertThat(clear.getText()).isEqualTo("Clear words and filter");
+        assertThat(clear.isVisible()).isTrue();
+        assertThat(DISPLAY.find(shell, "table:recipes:first", Button.class).isVisible())
+                .isFalse();
+        DISPLAY.select(clear);
+        assertThat(table("table:recipes").getItemCount()).isEqualTo(1);
+        assertThat(DISPLAY.find(shell, "table:recipes:find", Text.class).getText())
+                .isEmpty();
+    }
+
+    @Test
     void savesLinesAsTheyAreTyped() {
         write("Celeriac purée", Kind.COMPONENT);
 

@@ -164,12 +164,20 @@ class RecipesModelTest {
 
     @Test
     void completesToLinesThatAreClearAndLeavesAClearLineAlone() {
-        assertThat(stove.model.complete("2 cup cel")).containsExactly("2 cup Celeriac", "2 cup Celeriac purée");
-        assertThat(stove.model.complete("2 cup celeriac,")).containsExactly("2 cup Celeriac, peeled, large dice");
-        assertThat(stove.model.complete("120 g cream")).isEmpty();
-        assertThat(stove.model.complete("2 bunch samphire, cel"))
+        assertThat(stove.model.complete("", "2 cup cel")).containsExactly("2 cup Celeriac", "2 cup Celeriac purée");
+        assertThat(stove.model.complete("", "2 cup celeriac,")).containsExactly("2 cup Celeriac, peeled, large dice");
+        assertThat(stove.model.complete("", "120 g cream")).isEmpty();
+        assertThat(stove.model.complete("", "2 bunch samphire, cel"))
                 .as("nothing that would leave a word not understood")
                 .isEmpty();
+    }
+
+    @Test
+    void neverOffersARecipeToItself() {
+        assertThat(stove.model.complete("celeriac-puree", "2 cup cel")).containsExactly("2 cup Celeriac");
+        assertThat(stove.model.complete("celeriac-puree", "cel"))
+                .contains("Celeriac")
+                .doesNotContain("Celeriac purée");
     }
 
     @Test
