@@ -6,7 +6,9 @@ import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /** Items by what people call them. */
 final class ItemWords {
@@ -32,6 +34,15 @@ final class ItemWords {
                 .map(Item::id)
                 .findFirst()
                 .orElseGet(() -> slug(name));
+    }
+
+    /** The ids of items whose names begin so, in small letters. */
+    Set<String> beginning(String part) {
+        return items.get().map(all -> all.all().values().stream()).stream()
+                .flatMap(all -> all)
+                .filter(item -> item.name().toLowerCase(Locale.ROOT).startsWith(part))
+                .map(Item::id)
+                .collect(Collectors.toSet());
     }
 
     List<String> complete(String typed) {

@@ -92,17 +92,26 @@ final class RecipesModel {
             return List.of();
         }
         boolean measured = line.chars().anyMatch(Character::isDigit);
-        Set<String> own = find(recipe).map(Recipe::makes).orElseGet(List::of).stream()
-                .map(Make::item)
-                .collect(Collectors.toSet());
+        Set<String> own = own(recipe);
         return ware.lines().complete(line, COMPLETIONS).stream()
-                .filter(each -> measured ? isClearWithout(own, each) : !own.contains(words.id(each.strip())))
+                .filter(each -> !measured || isClearWithout(own, each))
                 .toList();
     }
 
     private boolean isClearWithout(Set<String> own, String line) {
         return ware.lines().read(line) instanceof UseLines.Reading.Clear clear
                 && !own.contains(clear.use().item());
+    }
+
+    /** Reads the lines of a recipe. */
+    UseLines lines(String recipe) {
+        return new OwnLines(ware.lines(), () -> own(recipe), words);
+    }
+
+    private Set<String> own(String recipe) {
+        return find(recipe).map(Recipe::makes).orElseGet(List::of).stream()
+                .map(Make::item)
+                .collect(Collectors.toSet());
     }
 
     private boolean isClear(String line) {

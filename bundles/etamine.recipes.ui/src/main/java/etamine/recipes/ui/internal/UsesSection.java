@@ -45,7 +45,7 @@ final class UsesSection implements EntryLines.Acts {
     }
 
     private LineSheet sheet() {
-        return sheets.computeIfAbsent(shown, id -> new LineSheet(desk.ware().lines()));
+        return sheets.computeIfAbsent(shown, id -> new LineSheet(desk.model().lines(id)));
     }
 
     private void show() {
@@ -119,11 +119,14 @@ final class UsesSection implements EntryLines.Acts {
     public void paste(int row, String pasted) {
         String about = shown;
         desk.frame()
-                .work("Reading the pasted list", progress -> desk.ware().lines().readAll(pasted), read -> {
-                    if (about.equals(shown)) {
-                        pasted(row, read);
-                    }
-                });
+                .work(
+                        "Reading the pasted list",
+                        progress -> desk.model().lines(about).readAll(pasted),
+                        read -> {
+                            if (about.equals(shown)) {
+                                pasted(row, read);
+                            }
+                        });
     }
 
     private void pasted(int row, List<UseLines.Pasted> read) {

@@ -86,6 +86,14 @@ class RecipesBenchTest {
     }
 
     @Test
+    void hasTheKeyboardOnTheFirstStepInAnEmptyBook() {
+        bench.focus();
+        DISPLAY.settle();
+        assertThat(DISPLAY.find(shell, "table:recipes:first", Button.class).isFocusControl())
+                .isTrue();
+    }
+
+    @Test
     void offersToClearWordsThatNothingFitsAndNoFirstStep() {
         write("Celeriac purée", Kind.COMPONENT);
 

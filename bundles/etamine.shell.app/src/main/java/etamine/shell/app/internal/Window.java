@@ -157,6 +157,18 @@ final class Window {
         rail.pick(id);
         benches.show(id);
         benches.focus();
+        ui.later(this::focusOnceLaidOut);
+    }
+
+    /** A bench that opens has no room yet in its first moment, and what has no room cannot have the keyboard. */
+    private void focusOnceLaidOut() {
+        Control now = shell.isDisposed() ? null : shell.getDisplay().getFocusControl();
+        while (now != null && now != benches) {
+            now = now.getParent();
+        }
+        if (now == null && !shell.isDisposed()) {
+            benches.focus();
+        }
     }
 
     /** Shows a subject at the station that knows its kind. */
