@@ -225,6 +225,8 @@ public final class EditGrid extends Composite {
         while (rows.size() < wanted) {
             rows.add(new GridRow(this, rows.size()));
         }
+        // Where removing stands among the cells, somebody who types on after Tab would press it with the first blank.
+        setTabList(rows.stream().flatMap(row -> row.tabs().stream()).toArray(Control[]::new));
     }
 
     private void heading(GridColumn column) {

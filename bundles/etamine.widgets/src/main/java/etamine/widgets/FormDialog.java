@@ -8,10 +8,12 @@ import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.GridData;
+import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
 
 /**
  * A small form to fill in. Enter accepts, Escape leaves. It stays open, with a sentence, until its fields and its check
@@ -79,6 +81,7 @@ public final class FormDialog extends Dialog {
         FormPane pane = new FormPane(parent);
         pane.setLayoutData(new GridData(SWT.FILL, SWT.FILL, true, true));
         content.accept(pane);
+        selectFirst(pane);
         form = Optional.of(pane);
         Label line = new Label(parent, SWT.WRAP);
         GridData data = new GridData(SWT.FILL, SWT.TOP, true, false);
@@ -89,6 +92,20 @@ public final class FormDialog extends Dialog {
         Spoken.id(line, "dialog:problem");
         sentence = Optional.of(line);
         return pane;
+    }
+
+    /** What is proposed in the first line is selected, so that typing replaces it. */
+    private static boolean selectFirst(Composite in) {
+        for (Control child : in.getChildren()) {
+            if (child instanceof Text text) {
+                text.selectAll();
+                return true;
+            }
+            if (child instanceof Combo || child instanceof Composite part && selectFirst(part)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     @Override

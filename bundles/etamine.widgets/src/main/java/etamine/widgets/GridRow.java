@@ -40,7 +40,7 @@ final class GridRow {
             EditGrid.GridColumn about = grid.columns().get(column);
             if (about.below()) {
                 Text entry = entry(about, grid.cellId(place, column));
-                entry.setMessage(about.heading());
+                entry.setMessage(about.hint().isEmpty() ? about.heading() : about.hint());
                 entry.setToolTipText(about.heading());
                 controls.add(entry);
             }
@@ -98,6 +98,13 @@ final class GridRow {
     private void offerRemoval() {
         boolean blank = cells().stream().allMatch(String::isEmpty);
         remove.setVisible(!blank);
+    }
+
+    /** What Tab goes through: the cells, then the button. */
+    List<Control> tabs() {
+        List<Control> order = new ArrayList<>(entries);
+        order.add(remove);
+        return order;
     }
 
     void show(List<String> texts) {

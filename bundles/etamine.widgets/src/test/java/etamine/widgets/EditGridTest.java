@@ -152,4 +152,23 @@ class EditGridTest {
         assertThat(cell(1, 0).getBounds().y)
                 .isGreaterThanOrEqualTo(cell(0, 0).getBounds().y + cell(0, 0).getBounds().height);
     }
+
+    @Test
+    void leadsTabThroughTheCellsOfARowBeforeItsButton() {
+        EditGrid steps = new EditGrid(
+                shell,
+                "steps",
+                List.of(
+                        EditGrid.GridColumn.entry("what to do", 3),
+                        EditGrid.GridColumn.entry("temperature", 3)
+                                .such("at °C")
+                                .under()),
+                this::save);
+        steps.show("soup", List.of(List.of("Simmer.", "")));
+        assertThat(steps.getTabList())
+                .extracting(Object::getClass)
+                .map(Class::getSimpleName)
+                .containsExactly("Text", "Text", "Button", "Text", "Text", "Button");
+        assertThat(((Text) steps.getTabList()[1]).getMessage()).isEqualTo("at °C");
+    }
 }

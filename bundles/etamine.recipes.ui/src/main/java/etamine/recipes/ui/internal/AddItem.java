@@ -39,6 +39,7 @@ final class AddItem {
             text(form, "name", "Name", start.name());
             fields.put("counted", counted(form));
             text(form, "price", "Price, if known", "").setMessage("2.10 / kg");
+            text(form, "allergens", "Allergens, if known", "").setMessage(AllergenEntry.EXAMPLE);
         }
         if (!start.preparation().isEmpty()) {
             text(form, "preparation", "Prepared", start.preparation());
@@ -48,7 +49,7 @@ final class AddItem {
         unit.ifPresent(each -> text(form, "weighs", "1 " + each.symbol() + " weighs, if known", "")
                 .setMessage("150 g"));
         if (start.missing().item().isEmpty()) {
-            form.remark("Its allergens stay unknown until somebody writes them. " + Allergens.CAUTION);
+            form.remark("Left empty, its allergens are unknown until somebody writes them. " + Allergens.CAUTION);
         }
     }
 
@@ -74,7 +75,8 @@ final class AddItem {
                 value("price", ""),
                 value("preparation", start.preparation()),
                 value("yield", ""),
-                value("weighs", ""));
+                value("weighs", ""),
+                value("allergens", ""));
     }
 
     private String value(String id, String otherwise) {

@@ -1,6 +1,5 @@
 package etamine.recipes.ui.internal;
 
-import etamine.kitchen.item.Allergens;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.item.Preparation;
 import etamine.measures.Dimension;
@@ -13,6 +12,7 @@ import etamine.measures.Unit;
 import etamine.measures.UnitPrice;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -25,9 +25,17 @@ import java.util.Optional;
  * @param preparation the preparation's name; empty for none
  * @param yield its yield in percent
  * @param weighs what one of the line's unit weighs; empty when not known
+ * @param allergens what it contains, as words; empty when not known
  */
 record NewItem(
-        Missing missing, String name, String countIn, String price, String preparation, String yield, String weighs) {
+        Missing missing,
+        String name,
+        String countIn,
+        String price,
+        String preparation,
+        String yield,
+        String weighs,
+        String allergens) {
 
     static final List<String> COUNTED = List.of("kg", "l", "ea");
 
@@ -44,12 +52,18 @@ record NewItem(
         boolean prepared = missing.item().isPresent();
         return new NewItem(
                 missing,
-                prepared ? "" : missing.name(),
+                prepared ? "" : capital(missing.name()),
                 missing.countIn().symbol(),
                 "",
                 prepared ? missing.name() : missing.preparation(),
                 "",
+                "",
                 "");
+    }
+
+    private static String capital(String name) {
+        int first = name.offsetByCodePoints(0, 1);
+        return name.substring(0, first).toUpperCase(Locale.ROOT) + name.substring(first);
     }
 
     /** The unit whose weight would help: that of the line where it is none of weight. */
@@ -79,7 +93,7 @@ record NewItem(
         }
     }
 
-    /** The item as filled in, allergens unknown. */
+    /** The item as filled in; its allergens are unknown unless they are written. */
     Item item() {
         if (name.isBlank()) {
             throw new MeasureException("Give the ingredient a name.");
@@ -96,7 +110,7 @@ record NewItem(
                 unit(countIn),
                 plain ? measures() : List.of(),
                 plain ? List.of() : List.of(prepared()),
-                Allergens.unknown(),
+                AllergenEntry.read(allergens),
                 written);
     }
 

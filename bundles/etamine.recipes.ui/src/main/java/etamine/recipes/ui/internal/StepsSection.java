@@ -29,7 +29,7 @@ final class StepsSection {
                 GridColumn.entry("hands", 2).such("10"),
                 GridColumn.entry("waits", 2).such("1 h 30"),
                 GridColumn.entry("equipment", 4).under(),
-                GridColumn.entry("temperature", 3).under(),
+                GridColumn.entry("temperature", 3).such("at \u00b0C").under(),
                 GridColumn.entry("holds", 2).under(),
                 GridColumn.entry("after step", 3).under(),
                 GridColumn.entry("station", 3).under());

@@ -2,6 +2,7 @@ package etamine.recipes.ui.internal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import etamine.kitchen.item.Allergens;
 import etamine.kitchen.item.Item;
 import etamine.measures.Equivalence;
 import etamine.measures.Quantity;
@@ -15,14 +16,14 @@ class NewItemTest {
             new Missing(Optional.empty(), "samphire", "picked", Optional.of(Quantity.parse("2 cup")));
 
     private static NewItem filled(String yield, String weighs) {
-        return new NewItem(SAMPHIRE, "Samphire", "kg", "9,50 / kg", "picked", yield, weighs);
+        return new NewItem(SAMPHIRE, "Samphire", "kg", "9,50 / kg", "picked", yield, weighs, "");
     }
 
     @Test
     void startsFromWhatTheLineSays() {
         NewItem start = NewItem.of(SAMPHIRE);
 
-        assertThat(start.name()).isEqualTo("samphire");
+        assertThat(start.name()).isEqualTo("Samphire");
         assertThat(start.preparation()).isEqualTo("picked");
         assertThat(start.countIn()).isEqualTo("l");
         assertThat(SAMPHIRE.offer()).isEqualTo("Add “samphire” as a new ingredient");
@@ -48,9 +49,24 @@ class NewItemTest {
         assertThat(filled("", "").problem().orElseThrow()).contains("how many percent");
         assertThat(filled("120", "").problem().orElseThrow()).contains("how many percent");
         assertThat(filled("74", "heavy").problem()).isPresent();
-        assertThat(new NewItem(SAMPHIRE, " ", "kg", "", "", "", "").problem().orElseThrow())
+        assertThat(new NewItem(SAMPHIRE, " ", "kg", "", "", "", "", "")
+                        .problem()
+                        .orElseThrow())
                 .contains("name");
-        assertThat(new NewItem(SAMPHIRE, "Samphire", "kg", "cheap", "", "", "").problem())
+        assertThat(new NewItem(SAMPHIRE, "Samphire", "kg", "cheap", "", "", "", "").problem())
                 .isPresent();
+    }
+
+    @Test
+    void takesAllergensAsOneWritesThemAndLeavesThemUnknownOtherwise() {
+        Allergens flour = AllergenEntry.read("Wheat, may contain mustard; may contain soya");
+        assertThat(flour.contains()).containsExactly("wheat");
+        assertThat(flour.mayContain()).containsExactlyInAnyOrder("mustard", "soya");
+        assertThat(flour.known()).isTrue();
+        assertThat(AllergenEntry.read("none").known()).isTrue();
+        assertThat(AllergenEntry.read("none").contains()).isEmpty();
+        assertThat(AllergenEntry.read(" ").known()).isFalse();
+        NewItem typo = new NewItem(SAMPHIRE, "Samphire", "kg", "", "", "", "", "selery");
+        assertThat(typo.problem().orElseThrow()).contains("selery");
     }
 }
