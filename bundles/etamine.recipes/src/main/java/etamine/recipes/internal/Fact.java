@@ -3,7 +3,7 @@ package etamine.recipes.internal;
 import etamine.kitchen.allergen.Allergen;
 
 /** Something true of a thing as soon as it is true of anything in it. */
-sealed interface Fact {
+public sealed interface Fact {
 
     /** It contains an allergen. */
     record Contains(Allergen allergen) implements Fact {}

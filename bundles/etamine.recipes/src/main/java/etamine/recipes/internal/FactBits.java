@@ -18,7 +18,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /** Every fact that the items of one moment state, each with a bit of its own. Filled once, then only read. */
-final class FactBits {
+public final class FactBits {
     private static final Fact UNESTABLISHED = new Fact.Unestablished();
 
     private final List<Fact> facts = new ArrayList<>();
@@ -57,11 +57,11 @@ final class FactBits {
     }
 
     /** The bit of a fact; -1 when nothing states it. */
-    int find(Fact fact) {
+    public int find(Fact fact) {
         return bits.getOrDefault(fact, -1);
     }
 
-    int unestablished() {
+    public int unestablished() {
         return find(UNESTABLISHED);
     }
 

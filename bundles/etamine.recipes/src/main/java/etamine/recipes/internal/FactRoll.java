@@ -14,7 +14,7 @@ import java.util.Map;
  * The facts of every item of one moment, rolled up through the recipes: a row of bits for each item, joined in the order
  * of the graph, so that each recipe is taken once. Immutable once made.
  */
-final class FactRoll {
+public final class FactRoll {
     private final RecipeGraph graph;
     private final Map<String, Item> listed;
     private final FactBits facts;
@@ -112,16 +112,16 @@ final class FactRoll {
         }
     }
 
-    FactBits facts() {
+    public FactBits facts() {
         return facts;
     }
 
-    RecipeGraph graph() {
+    public RecipeGraph graph() {
         return graph;
     }
 
     /** What is so of an item. */
-    BitSet of(String item) {
+    public BitSet of(String item) {
         Integer row = places.get(item);
         return row == null
                 ? facts.unstated()
@@ -129,7 +129,7 @@ final class FactRoll {
     }
 
     /** What is so of a recipe, whether or not it is one of the graph. */
-    BitSet of(Recipe recipe) {
+    public BitSet of(Recipe recipe) {
         BitSet all = recipe.uses().isEmpty() ? facts.unstated() : new BitSet(facts.size());
         for (Use use : recipe.uses()) {
             all.or(of(use.item()));
@@ -138,7 +138,7 @@ final class FactRoll {
         return all;
     }
 
-    boolean has(String item, int bit) {
+    public boolean has(String item, int bit) {
         Integer row = places.get(item);
         return row == null
                 ? facts.unstated().get(bit)
@@ -146,7 +146,7 @@ final class FactRoll {
     }
 
     /** Whether an item has a fact by itself rather than from what it is made of. */
-    boolean states(String item, int bit) {
+    public boolean states(String item, int bit) {
         Item own = listed.get(item);
         List<Recipe> makers = graph.makersOf(item);
         return own != null && facts.stated(own).get(bit)

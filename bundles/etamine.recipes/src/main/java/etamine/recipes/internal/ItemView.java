@@ -12,10 +12,10 @@ import java.util.function.Function;
  * @param lookup finds an item
  * @param complete whether there is an ingredient list, so that an item not found does not exist
  */
-record ItemView(Function<String, Optional<Item>> lookup, boolean complete) {
+public record ItemView(Function<String, Optional<Item>> lookup, boolean complete) {
 
     /** The items of the open book. */
-    static ItemView of(KnownItems known, MadeItems made) {
+    public static ItemView of(KnownItems known, MadeItems made) {
         Optional<Items> items = known.items();
         Map<String, Item> own = made.items();
         return new ItemView(
@@ -28,7 +28,7 @@ record ItemView(Function<String, Optional<Item>> lookup, boolean complete) {
     }
 
     /** The same items if those were the made ones. */
-    ItemView withMade(Map<String, Item> made, Map<String, Item> listed) {
+    public ItemView withMade(Map<String, Item> made, Map<String, Item> listed) {
         return new ItemView(
                 id -> {
                     Item own = listed.get(id);
@@ -41,11 +41,11 @@ record ItemView(Function<String, Optional<Item>> lookup, boolean complete) {
                 complete);
     }
 
-    Optional<Item> find(String id) {
+    public Optional<Item> find(String id) {
         return lookup.apply(id);
     }
 
-    String name(String id) {
+    public String name(String id) {
         return find(id).map(Item::name).orElse(id);
     }
 }

@@ -41,12 +41,12 @@ public final class MadeItems implements ItemSource {
     }
 
     /** The items that only archived recipes make; the same set as long as the recipes are the same. */
-    Set<String> archived() {
+    public Set<String> archived() {
         return shelf.graph().archivedItems();
     }
 
     /** The allergens and diets of everything, as they go into the made items; the same one as long as they are. */
-    FactRoll roll() {
+    public FactRoll roll() {
         return now().roll;
     }
 

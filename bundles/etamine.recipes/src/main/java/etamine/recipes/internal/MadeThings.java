@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /** What recipes make, as items, with the facts rolled up for them. */
-final class MadeThings {
+public final class MadeThings {
     private final RecipeGraph graph;
     private final FactRoll roll;
     private final RolledFacts facts;
@@ -28,7 +28,7 @@ final class MadeThings {
         this.facts = new RolledFacts(roll.facts());
     }
 
-    static Map<String, Item> of(RecipeGraph graph, Map<String, Item> listed) {
+    public static Map<String, Item> of(RecipeGraph graph, Map<String, Item> listed) {
         return of(graph, FactRoll.of(graph, listed));
     }
 
@@ -70,7 +70,7 @@ final class MadeThings {
     }
 
     /** The measure that a recipe's portion gives to the first thing it makes. */
-    static List<Equivalence> portion(Recipe recipe) {
+    public static List<Equivalence> portion(Recipe recipe) {
         return recipe.portion()
                 .filter(portion -> portion.unit().dimension() != Dimension.PORTION)
                 .map(portion -> List.of(new Equivalence(Quantity.of(1, Unit.PORTION), portion)))

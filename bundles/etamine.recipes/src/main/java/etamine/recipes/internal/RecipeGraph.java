@@ -19,7 +19,7 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /** The recipes of one moment and what they make of one another. Immutable. */
-final class RecipeGraph {
+public final class RecipeGraph {
     private static final int FEW = 16;
 
     private final Map<String, Recipe> recipes;
@@ -34,7 +34,7 @@ final class RecipeGraph {
     }
 
     /** The graph of these recipes; a map sorted by id keeps its order. */
-    static RecipeGraph of(Map<String, Recipe> recipes) {
+    public static RecipeGraph of(Map<String, Recipe> recipes) {
         RecipeGraph graph = new RecipeGraph(Collections.unmodifiableMap(new TreeMap<>(recipes)));
         graph.index();
         graph.sort();
@@ -135,7 +135,7 @@ final class RecipeGraph {
         return all.values();
     }
 
-    Map<String, Recipe> recipes() {
+    public Map<String, Recipe> recipes() {
         return recipes;
     }
 
@@ -144,11 +144,11 @@ final class RecipeGraph {
         return archived;
     }
 
-    List<Recipe> inOrder() {
+    public List<Recipe> inOrder() {
         return Collections.unmodifiableList(order);
     }
 
-    Optional<Recipe> maker(String item) {
+    public Optional<Recipe> maker(String item) {
         List<Recipe> candidates = makers.getOrDefault(item, List.of());
         return candidates.stream()
                 .filter(recipe -> recipe.id().equals(item))
@@ -156,11 +156,11 @@ final class RecipeGraph {
                 .or(() -> candidates.stream().findFirst());
     }
 
-    List<Recipe> makersOf(String item) {
+    public List<Recipe> makersOf(String item) {
         return Collections.unmodifiableList(makers.getOrDefault(item, List.of()));
     }
 
-    List<Recipe> usersOf(String item) {
+    public List<Recipe> usersOf(String item) {
         return Collections.unmodifiableList(users.getOrDefault(item, List.of()));
     }
 
@@ -170,7 +170,7 @@ final class RecipeGraph {
     }
 
     /** The shortest way from a recipe through what it needs back to itself; empty when it is in no loop. */
-    Optional<List<Recipe>> loopThrough(String id) {
+    public Optional<List<Recipe>> loopThrough(String id) {
         if (!looped.contains(id)) {
             return Optional.empty();
         }

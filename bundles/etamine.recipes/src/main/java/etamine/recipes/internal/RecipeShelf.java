@@ -1,6 +1,7 @@
 package etamine.recipes.internal;
 
 import etamine.kitchen.recipe.Recipe;
+import etamine.recipes.internal.form.RecipeForm;
 import etamine.storage.Book;
 import etamine.storage.LiveShelf;
 import etamine.storage.ModuleFormat;
@@ -16,8 +17,8 @@ import org.osgi.service.component.annotations.Reference;
 /** The shelf of recipes and its graph, which is built anew only when a recipe has changed. Thread-safe. */
 @Component(service = RecipeShelf.class)
 public final class RecipeShelf {
-    static final String NAME = "recipes";
-    static final String MODULE = "etamine.recipes";
+    public static final String NAME = "recipes";
+    public static final String MODULE = "etamine.recipes";
 
     private final Book book;
     private final RecipeForm form = new RecipeForm();
@@ -40,34 +41,34 @@ public final class RecipeShelf {
         shelf.close();
     }
 
-    Book book() {
+    public Book book() {
         return book;
     }
 
-    RecipeForm form() {
+    public RecipeForm form() {
         return form;
     }
 
-    long revision(String id) {
+    public long revision(String id) {
         return shelf.revision(id);
     }
 
-    Map<String, String> unreadable() {
+    public Map<String, String> unreadable() {
         return shelf.unreadable();
     }
 
     /** The graph of the recipes as they stood at that instant; one written later stands as it was first written. */
-    RecipeGraph graphAsOf(Instant at) {
+    public RecipeGraph graphAsOf(Instant at) {
         return RecipeGraph.of(shelf.asOf(at));
     }
 
     /** When a recipe was first written; empty when it never was. */
-    Optional<Instant> firstWritten(String id) {
+    public Optional<Instant> firstWritten(String id) {
         return shelf.firstWritten(id);
     }
 
     /** The graph of the recipes as they are; the same one as long as they are the same. */
-    RecipeGraph graph() {
+    public RecipeGraph graph() {
         Built now = built;
         Map<String, Recipe> from = shelf.values();
         if (now.from != from) {

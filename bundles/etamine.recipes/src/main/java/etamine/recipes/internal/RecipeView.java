@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** The recipes and items as they would be if a recipe were saved as it is given. */
-record RecipeView(RecipeShelf shelf, KnownItems known, MadeItems made) {
+public record RecipeView(RecipeShelf shelf, KnownItems known, MadeItems made) {
 
     /**
      * The graph and the items of one moment.
@@ -15,9 +15,9 @@ record RecipeView(RecipeShelf shelf, KnownItems known, MadeItems made) {
      * @param graph has the recipe
      * @param items has what it makes
      */
-    record Beside(RecipeGraph graph, ItemView items) {}
+    public record Beside(RecipeGraph graph, ItemView items) {}
 
-    Beside beside(Recipe recipe) {
+    public Beside beside(Recipe recipe) {
         RecipeGraph graph = shelf.graph();
         ItemView items = ItemView.of(known, made);
         if (recipe.equals(graph.recipes().get(recipe.id()))) {
@@ -29,7 +29,7 @@ record RecipeView(RecipeShelf shelf, KnownItems known, MadeItems made) {
         return new Beside(fresh, items.with(fresh, listed()));
     }
 
-    Map<String, Item> listed() {
+    public Map<String, Item> listed() {
         return known.items().map(Items::listed).orElseGet(Map::of);
     }
 }

@@ -14,18 +14,19 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Reads rows of bits back into allergens and diets; rows that are alike give the same objects. Not thread-safe. */
-final class RolledFacts {
+public final class RolledFacts {
     private final FactBits facts;
     private final Map<BitSet, Read> seen = new HashMap<>();
 
     /** What a row says. */
-    record Read(Set<Allergen> contains, Set<Allergen> mayContain, boolean known, Map<String, Suitability> diets) {}
+    public record Read(
+            Set<Allergen> contains, Set<Allergen> mayContain, boolean known, Map<String, Suitability> diets) {}
 
-    RolledFacts(FactBits facts) {
+    public RolledFacts(FactBits facts) {
         this.facts = facts;
     }
 
-    Read read(BitSet row) {
+    public Read read(BitSet row) {
         return seen.computeIfAbsent(row, this::fresh);
     }
 

@@ -15,10 +15,10 @@ import java.util.List;
 import java.util.Optional;
 
 /** What a recipe still needs to be standardised. */
-final class Standards {
+public final class Standards {
     private Standards() {}
 
-    static Trust of(Recipe recipe, ItemView items) {
+    public static Trust of(Recipe recipe, ItemView items) {
         Optional<Ratio> portions = portions(recipe, items);
         List<String> missing = missing(recipe, portions);
         Trust.Level tried = recipe.tested() > 0 ? Trust.Level.TESTED : Trust.Level.DRAFT;

@@ -1,4 +1,4 @@
-/** The recipes as documents of the book, their graph, scaling, section, verbs, finder and checks. */
+/** The shelf of recipes, their graph, and what they make as items, with the facts that flow through. */
 @NullMarked
 package etamine.recipes.internal;
 

@@ -12,6 +12,16 @@ import etamine.measures.Equivalence;
 import etamine.measures.Quantity;
 import etamine.measures.Ratio;
 import etamine.measures.Unit;
+import etamine.recipes.internal.book.RecipeSection;
+import etamine.recipes.internal.book.ShelvedRecipes;
+import etamine.recipes.internal.form.RecipeForm;
+import etamine.recipes.internal.line.TypedLines;
+import etamine.recipes.internal.need.GraphRecipes;
+import etamine.recipes.internal.revision.ShelfRevisions;
+import etamine.recipes.internal.scale.ExactScaling;
+import etamine.recipes.internal.text.CardText;
+import etamine.recipes.internal.trial.MeasuredTrials;
+import etamine.recipes.internal.weight.WeighedBalances;
 import etamine.testing.SetFacts;
 import etamine.testing.VolatileBook;
 import java.util.ArrayList;
@@ -23,23 +33,23 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /** The module on a book in memory beside an ingredient list of a test's own. */
-final class Range {
-    final VolatileBook book = new VolatileBook();
-    final RecipeShelf shelf = new RecipeShelf(book);
+public final class Range {
+    public final VolatileBook book = new VolatileBook();
+    public final RecipeShelf shelf = new RecipeShelf(book);
     private Map<String, Item> listed = Map.of();
-    final MadeItems made = new MadeItems(shelf, this::known);
-    final GraphRecipes recipes = new GraphRecipes(shelf, this::known, made);
-    final ShelvedRecipes writing = new ShelvedRecipes(shelf, this::known, made);
-    final ExactScaling scaling = new ExactScaling(shelf, this::known, made);
-    final RecipeSection section = new RecipeSection(shelf);
-    final TypedLines lines = new TypedLines(this::known, made);
-    final CardText cards = new CardText(this::known, made);
-    final WeighedBalances balances = new WeighedBalances(shelf, this::known, made);
-    final MeasuredTrials trials = new MeasuredTrials(writing, shelf, this::known, made);
-    final ShelfRevisions revisions = new ShelfRevisions(writing, shelf, cards);
+    public final MadeItems made = new MadeItems(shelf, this::known);
+    public final GraphRecipes recipes = new GraphRecipes(shelf, this::known, made);
+    public final ShelvedRecipes writing = new ShelvedRecipes(shelf, this::known, made);
+    public final ExactScaling scaling = new ExactScaling(shelf, this::known, made);
+    public final RecipeSection section = new RecipeSection(shelf);
+    public final TypedLines lines = new TypedLines(this::known, made);
+    public final CardText cards = new CardText(this::known, made);
+    public final WeighedBalances balances = new WeighedBalances(shelf, this::known, made);
+    public final MeasuredTrials trials = new MeasuredTrials(writing, shelf, this::known, made);
+    public final ShelfRevisions revisions = new ShelfRevisions(writing, shelf, cards);
     private boolean withList = true;
 
-    Optional<Items> known() {
+    public Optional<Items> known() {
         return withList ? Optional.of(new TestList()) : Optional.empty();
     }
 
@@ -64,17 +74,17 @@ final class Range {
     }
 
     /** No ingredient list from now on. */
-    void closeList() {
+    public void closeList() {
         withList = false;
     }
 
     /** Puts an ingredient on the list. */
-    Item item(String id, String countIn, List<Preparation> preparations, String... measures) {
+    public Item item(String id, String countIn, List<Preparation> preparations, String... measures) {
         return named(id, id, Unit.find(countIn).orElseThrow(), preparations, measures);
     }
 
     /** Puts an ingredient of another name than its id on the list, counted in kilograms. */
-    Item named(String id, String name, List<Preparation> preparations, String... measures) {
+    public Item named(String id, String name, List<Preparation> preparations, String... measures) {
         return named(id, name, Unit.KG, preparations, measures);
     }
 
@@ -97,16 +107,16 @@ final class Range {
                 Optional.empty()));
     }
 
-    Item item(String id, String countIn) {
+    public Item item(String id, String countIn) {
         return item(id, countIn, List.of());
     }
 
-    Item listed(String id) {
+    public Item listed(String id) {
         return listed.get(id);
     }
 
     /** Puts an ingredient with established allergens on the list. */
-    void allergens(String id, Set<String> contains, Set<String> mayContain, boolean known) {
+    public void allergens(String id, Set<String> contains, Set<String> mayContain, boolean known) {
         Item plain = item(id, "g");
         put(new Item(
                 id,
@@ -123,26 +133,26 @@ final class Range {
     }
 
     /** Puts an ingredient on the list as it is. */
-    Item put(Item item) {
+    public Item put(Item item) {
         Map<String, Item> more = new TreeMap<>(listed);
         more.put(item.id(), item);
         listed = Collections.unmodifiableMap(more);
         return item;
     }
 
-    static Equivalence measure(String text) {
+    public static Equivalence measure(String text) {
         String[] sides = text.split(" = ");
         return new Equivalence(Quantity.parse(sides[0]), Quantity.parse(sides[1]));
     }
 
-    static Preparation prepared(String name, String yield, String... measures) {
+    public static Preparation prepared(String name, String yield, String... measures) {
         return new Preparation(
                 name,
                 Ratio.parse(yield),
                 List.of(measures).stream().map(Range::measure).toList());
     }
 
-    static JsonNode json(String text) {
+    public static JsonNode json(String text) {
         try {
             return RecipeForm.JSON.readTree(text);
         } catch (JsonProcessingException wrong) {
@@ -151,7 +161,7 @@ final class Range {
     }
 
     /** Writes entries as a file would, without the checks beside others. */
-    void load(String... entries) {
+    public void load(String... entries) {
         List<ExchangeEntry> read = section.read(json("[" + String.join(",", entries) + "]"), new SetFacts());
         read.forEach(entry -> {
             if (!entry.troubles().isEmpty()) {
@@ -165,7 +175,7 @@ final class Range {
     }
 
     /** What a file of these entries is told, as pointer and sentence. */
-    List<String> troubles(String... entries) {
+    public List<String> troubles(String... entries) {
         SetFacts facts = new SetFacts();
         listed.forEach((id, item) -> facts.put(Item.class, id, item));
         section.recall(facts);
@@ -179,7 +189,7 @@ final class Range {
     }
 
     /** What a file of these entries is doubted for, as pointer and sentence. */
-    List<String> doubts(String... entries) {
+    public List<String> doubts(String... entries) {
         SetFacts facts = new SetFacts();
         listed.forEach((id, item) -> facts.put(Item.class, id, item));
         section.recall(facts);
@@ -189,7 +199,7 @@ final class Range {
                 .toList();
     }
 
-    Recipe recipe(String id) {
+    public Recipe recipe(String id) {
         return recipes.find(id).orElseThrow();
     }
 }

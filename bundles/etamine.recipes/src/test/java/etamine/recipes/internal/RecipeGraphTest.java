@@ -8,6 +8,8 @@ import etamine.kitchen.recipe.Make;
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Use;
 import etamine.measures.Quantity;
+import etamine.recipes.internal.form.RecipeForm;
+import etamine.recipes.internal.rule.RecipeRules;
 import etamine.storage.Document;
 import etamine.testing.VolatileBook;
 import java.lang.management.ManagementFactory;
