@@ -123,9 +123,23 @@ final class GeneratedBook implements AutoCloseable {
                 + "],\"allergensKnown\":true,\"price\":{\"amount\":\"" + price + "\",\"per\":\"1 kg\"}}";
     }
 
+    /** A recipe as somebody has just changed it, in turn by its notes, its name and two of the items it uses. */
+    String changed(int r, int nth) {
+        if (nth % 3 == 2) {
+            int below = r / (RECIPES / LEVELS) * (RECIPES / LEVELS);
+            items[r * LINES + 1] = below > 0 ? BOUGHT + nth * 7919 % below : nth * 7919 % BOUGHT;
+            items[r * LINES + 7] = nth * 104_729 % BOUGHT;
+        }
+        return nth % 3 == 1 ? recipe(r, "Recipe " + r + " as of late", "") : recipe(r, "Change " + nth);
+    }
+
     String recipe(int r, String notes) {
-        StringBuilder json = new StringBuilder(
-                "{\"id\":\"r" + r + "\",\"name\":\"Recipe " + r + "\",\"kind\":\"component\",\"uses\":[");
+        return recipe(r, "Recipe " + r, notes);
+    }
+
+    private String recipe(int r, String name, String notes) {
+        StringBuilder json =
+                new StringBuilder("{\"id\":\"r" + r + "\",\"name\":\"" + name + "\",\"kind\":\"component\",\"uses\":[");
         for (int line = 0; line < LINES; line++) {
             int item = items[r * LINES + line];
             json.append(line == 0 ? "" : ",")

@@ -143,7 +143,7 @@ final class RecipesBench implements Bench {
         for (int round = -10; round < answer.length; round++) {
             int slot = Math.max(0, round);
             int recipe = asked++ * 53 % GeneratedBook.RECIPES;
-            generated.save("recipes", "r" + recipe, generated.recipe(recipe, "Change " + asked));
+            generated.save("recipes", "r" + recipe, generated.changed(recipe, round + 10));
             answer[slot] = millis(question.answer);
             floor[slot] = millis(question.floor);
         }

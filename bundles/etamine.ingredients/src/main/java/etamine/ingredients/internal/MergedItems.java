@@ -1,7 +1,7 @@
 package etamine.ingredients.internal;
 
+import etamine.base.MapChanges;
 import etamine.kitchen.item.Item;
-import etamine.kitchen.item.ItemChanges;
 import etamine.kitchen.item.ItemSource;
 import etamine.kitchen.item.Items;
 import java.time.Instant;
@@ -110,7 +110,7 @@ public final class MergedItems implements Items {
         SortedMap<String, Item> items = fresh ? new TreeMap<>() : new TreeMap<>(before.items);
         Set<String> changed = new HashSet<>();
         for (int i = 0; i < parts.size(); i++) {
-            changed.addAll(fresh ? parts.get(i).keySet() : ItemChanges.between(before.parts.get(i), parts.get(i)));
+            changed.addAll(fresh ? parts.get(i).keySet() : MapChanges.between(before.parts.get(i), parts.get(i)));
         }
         for (String id : changed) {
             items.remove(id);

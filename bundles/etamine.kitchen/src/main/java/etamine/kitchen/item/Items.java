@@ -1,5 +1,6 @@
 package etamine.kitchen.item;
 
+import etamine.base.MapChanges;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
@@ -42,7 +43,7 @@ public interface Items {
      * keeps the snapshots may know without comparing.
      */
     default Set<String> changes(Map<String, Item> before, Map<String, Item> after) {
-        return ItemChanges.between(before, after);
+        return MapChanges.between(before, after);
     }
 
     /** The item's name, or the id where the item is unknown. */

@@ -48,6 +48,11 @@ public final class FactBits {
         return facts.size();
     }
 
+    /** Whether every bit means the same there, so that rows of one may be read with the other. */
+    boolean areLike(FactBits others) {
+        return this == others || facts.equals(others.facts) && diets.equals(others.diets);
+    }
+
     Set<String> diets() {
         return diets;
     }

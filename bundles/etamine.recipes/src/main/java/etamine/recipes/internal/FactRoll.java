@@ -1,14 +1,18 @@
 package etamine.recipes.internal;
 
+import etamine.base.MapChanges;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.recipe.Make;
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Use;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * The facts of every item of one moment, rolled up through the recipes: a row of bits for each item, joined in the order
@@ -18,24 +22,23 @@ public final class FactRoll {
     private final RecipeGraph graph;
     private final Map<String, Item> listed;
     private final FactBits facts;
-    private final Map<String, Integer> places;
-    private final int width;
-    private long[] rows;
-    private int count;
+    private final FactRows rows;
 
-    private FactRoll(RecipeGraph graph, Map<String, Item> listed) {
+    private FactRoll(RecipeGraph graph, Map<String, Item> listed, FactBits facts, FactRows rows) {
         this.graph = graph;
         this.listed = listed;
-        facts = new FactBits(listed.values());
-        width = (facts.size() + Long.SIZE - 1) / Long.SIZE;
-        int likely = listed.size() + graph.recipes().size();
-        places = new HashMap<>(likely * 2);
-        rows = new long[Math.max(16, likely * width)];
+        this.facts = facts;
+        this.rows = rows;
     }
 
-    static FactRoll of(RecipeGraph graph, Map<String, Item> listed) {
-        FactRoll roll = new FactRoll(graph, listed);
-        listed.forEach((id, item) -> roll.put(roll.row(id), roll.facts.stated(item)));
+    public static FactRoll of(RecipeGraph graph, Map<String, Item> listed) {
+        return of(graph, listed, new FactBits(listed.values()));
+    }
+
+    private static FactRoll of(RecipeGraph graph, Map<String, Item> listed, FactBits facts) {
+        int likely = listed.size() + graph.recipes().size();
+        FactRoll roll = new FactRoll(graph, listed, facts, new FactRows(facts.size(), likely));
+        listed.keySet().forEach(roll::row);
         graph.inOrder().forEach(recipe -> recipe.makes().forEach(make -> roll.row(make.item())));
         boolean changed = roll.pass();
         while (changed && graph.hasLoops()) {
@@ -45,71 +48,91 @@ public final class FactRoll {
     }
 
     private boolean pass() {
-        long[] recipeRow = new long[width];
+        long[] row = rows.empty();
         boolean changed = false;
         for (Recipe recipe : graph.inOrder()) {
-            join(recipe, recipeRow);
+            Arrays.fill(row, 0);
+            join(recipe, row);
             for (Make make : recipe.makes()) {
-                int at = row(make.item()) * width;
-                for (int i = 0; i < width; i++) {
-                    long joined = rows[at + i] | recipeRow[i];
-                    changed |= joined != rows[at + i];
-                    rows[at + i] = joined;
-                }
+                changed |= rows.join(row(make.item()), row);
             }
         }
         return changed;
     }
 
     private void join(Recipe recipe, long[] into) {
-        Arrays.fill(into, 0);
         if (recipe.uses().isEmpty()) {
-            orBits(into, facts.unstated());
+            FactRows.joinInto(into, facts.unstated());
         }
         for (Use use : recipe.uses()) {
-            or(into, use.item());
+            rows.joinInto(into, row(use.item()));
             for (String substitute : use.substitutes()) {
-                or(into, substitute);
+                rows.joinInto(into, row(substitute));
             }
-        }
-    }
-
-    private void or(long[] into, String item) {
-        int at = row(item) * width;
-        for (int i = 0; i < width; i++) {
-            into[i] |= rows[at + i];
-        }
-    }
-
-    private static void orBits(long[] into, BitSet bits) {
-        long[] words = bits.toLongArray();
-        for (int i = 0; i < words.length; i++) {
-            into[i] |= words[i];
         }
     }
 
     /** The row of an item; one that is neither listed nor made is a stranger of which nothing is known. */
     private int row(String item) {
-        Integer place = places.get(item);
-        if (place != null) {
-            return place;
+        int row = rows.find(item);
+        if (row < 0) {
+            row = rows.add(item);
+            rows.replace(row, fromNothing(item));
         }
-        int fresh = count++;
-        places.put(item, fresh);
-        if (rows.length < count * width) {
-            rows = Arrays.copyOf(rows, count * width * 2);
-        }
-        if (!listed.containsKey(item) && graph.makersOf(item).isEmpty()) {
-            put(fresh, facts.unstated());
-        }
-        return fresh;
+        return row;
     }
 
-    private void put(int row, BitSet bits) {
-        long[] words = bits.toLongArray();
-        for (int i = 0; i < words.length; i++) {
-            rows[row * width + i] |= words[i];
+    /** What is so of an item whatever it is made of. */
+    private long[] fromNothing(String item) {
+        long[] row = rows.empty();
+        Item own = listed.get(item);
+        if (own != null) {
+            FactRows.joinInto(row, facts.stated(own));
+        } else if (graph.makersOf(item).isEmpty()) {
+            FactRows.joinInto(row, facts.unstated());
         }
+        return row;
+    }
+
+    /** The roll-up of these recipes and items, where only what lies behind their changes is rolled up anew. */
+    FactRoll with(RecipeGraph nowGraph, Map<String, Item> nowListed) {
+        FactBits bits = listed == nowListed ? facts : new FactBits(nowListed.values());
+        if (graph.hasLoops() || nowGraph.hasLoops() || !bits.areLike(facts)) {
+            return of(nowGraph, nowListed, bits);
+        }
+        FactRoll roll = new FactRoll(nowGraph, nowListed, bits, new FactRows(rows));
+        roll.rollAnew(touched(nowGraph, nowListed));
+        return roll;
+    }
+
+    /** The items whose facts may differ for another reason than that what they are made of differs. */
+    private Set<String> touched(RecipeGraph nowGraph, Map<String, Item> nowListed) {
+        Set<String> touched = new HashSet<>(MapChanges.between(listed, nowListed));
+        touched.addAll(nowGraph.madeByWhatChangedFrom(graph));
+        return touched;
+    }
+
+    /** Takes the items themselves, then whatever is made of those that differ, makers before users. */
+    private void rollAnew(Set<String> items) {
+        SortedMap<Integer, Recipe> open = new TreeMap<>();
+        items.forEach(item -> rollAnew(item, open));
+        while (!open.isEmpty()) {
+            Recipe next = open.remove(open.firstKey());
+            next.makes().forEach(make -> rollAnew(make.item(), open));
+        }
+    }
+
+    private void rollAnew(String item, SortedMap<Integer, Recipe> open) {
+        long[] fresh = fromNothing(item);
+        graph.makersOf(item).forEach(maker -> join(maker, fresh));
+        if (rows.replace(row(item), fresh)) {
+            graph.usersOf(item).forEach(user -> open.put(graph.order().place(user), user));
+        }
+    }
+
+    /** The items of which other facts are so than in another roll-up; all of them where the bits mean something else. */
+    public Set<String> changesFrom(FactRoll before) {
+        return facts.areLike(before.facts) ? rows.changesFrom(before.rows) : rows.items();
     }
 
     public FactBits facts() {
@@ -122,10 +145,8 @@ public final class FactRoll {
 
     /** What is so of an item. */
     public BitSet of(String item) {
-        Integer row = places.get(item);
-        return row == null
-                ? facts.unstated()
-                : BitSet.valueOf(Arrays.copyOfRange(rows, row * width, (row + 1) * width));
+        int row = rows.find(item);
+        return row < 0 ? facts.unstated() : rows.get(row);
     }
 
     /** What is so of a recipe, whether or not it is one of the graph. */
@@ -139,10 +160,8 @@ public final class FactRoll {
     }
 
     public boolean has(String item, int bit) {
-        Integer row = places.get(item);
-        return row == null
-                ? facts.unstated().get(bit)
-                : (rows[row * width + bit / Long.SIZE] >>> bit % Long.SIZE & 1) != 0;
+        int row = rows.find(item);
+        return row < 0 ? facts.unstated().get(bit) : rows.get(row, bit);
     }
 
     /** Whether an item has a fact by itself rather than from what it is made of. */

@@ -22,11 +22,6 @@ public record ItemView(Function<String, Optional<Item>> lookup, boolean complete
                 id -> items.flatMap(all -> all.find(id)).or(() -> Optional.ofNullable(own.get(id))), items.isPresent());
     }
 
-    /** The same items if the recipes were those of that graph. */
-    ItemView with(RecipeGraph graph, Map<String, Item> listed) {
-        return withMade(MadeThings.of(graph, listed), listed);
-    }
-
     /** The same items if those were the made ones. */
     public ItemView withMade(Map<String, Item> made, Map<String, Item> listed) {
         return new ItemView(

@@ -1,7 +1,7 @@
 package etamine.recipes.internal;
 
+import etamine.base.MapChanges;
 import etamine.kitchen.item.Item;
-import etamine.kitchen.item.ItemChanges;
 import etamine.kitchen.item.ItemSource;
 import etamine.kitchen.item.Items;
 import java.time.Instant;
@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -20,10 +21,18 @@ public final class MadeItems implements ItemSource {
     private final KnownItems known;
     private volatile Made made;
 
-    private record Made(RecipeGraph graph, Map<String, Item> listed, FactRoll roll, Map<String, Item> items) {
+    private record Made(RecipeGraph graph, Map<String, Item> listed, FactRoll roll, SortedMap<String, Item> items) {
         static Made of(RecipeGraph graph, Map<String, Item> listed) {
             FactRoll roll = FactRoll.of(graph, listed);
-            return new Made(graph, listed, roll, MadeThings.of(graph, roll));
+            return new Made(graph, listed, roll, MadeThings.of(roll));
+        }
+
+        Made with(RecipeGraph nowGraph, Map<String, Item> nowListed) {
+            if (graph == nowGraph && sameFacts(listed, nowListed)) {
+                return new Made(graph, nowListed, roll, items);
+            }
+            FactRoll rolled = roll.with(nowGraph, nowListed);
+            return new Made(nowGraph, nowListed, rolled, MadeThings.of(rolled, items, roll));
         }
     }
 
@@ -36,7 +45,7 @@ public final class MadeItems implements ItemSource {
     }
 
     @Override
-    public Map<String, Item> items() {
+    public SortedMap<String, Item> items() {
         return now().items;
     }
 
@@ -50,13 +59,18 @@ public final class MadeItems implements ItemSource {
         return now().roll;
     }
 
+    /** The made items if the recipes were those of that graph. */
+    SortedMap<String, Item> itemsWith(RecipeGraph graph) {
+        Made now = now();
+        return now.with(graph, now.listed).items;
+    }
+
     private Made now() {
         RecipeGraph graph = shelf.graph();
         Map<String, Item> listed = known.items().map(Items::listed).orElseGet(Map::of);
         Made now = made;
         if (now.graph != graph || now.listed != listed) {
-            boolean same = now.graph == graph && sameFacts(now.listed, listed);
-            now = same ? new Made(graph, listed, now.roll, now.items) : Made.of(graph, listed);
+            now = now.with(graph, listed);
             made = now;
         }
         return now;
@@ -71,7 +85,7 @@ public final class MadeItems implements ItemSource {
 
     /** Whether nothing that goes into made items has changed; most changes of an ingredient are of its price. */
     private static boolean sameFacts(Map<String, Item> then, Map<String, Item> now) {
-        return ItemChanges.between(then, now).stream()
+        return MapChanges.between(then, now).stream()
                 .allMatch(id -> facts(then, id).equals(facts(now, id)));
     }
 

@@ -9,10 +9,13 @@ import etamine.measures.Equivalence;
 import etamine.measures.Quantity;
 import etamine.measures.Unit;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** What recipes make, as items, with the facts rolled up for them. */
@@ -20,31 +23,54 @@ public final class MadeThings {
     private final RecipeGraph graph;
     private final FactRoll roll;
     private final RolledFacts facts;
-    private final Map<String, Item> items = new TreeMap<>();
 
-    private MadeThings(RecipeGraph graph, FactRoll roll) {
-        this.graph = graph;
+    private MadeThings(FactRoll roll) {
+        this.graph = roll.graph();
         this.roll = roll;
         this.facts = new RolledFacts(roll.facts());
     }
 
-    public static Map<String, Item> of(RecipeGraph graph, Map<String, Item> listed) {
-        return of(graph, FactRoll.of(graph, listed));
+    public static SortedMap<String, Item> of(RecipeGraph graph, Map<String, Item> listed) {
+        return of(FactRoll.of(graph, listed));
     }
 
-    static Map<String, Item> of(RecipeGraph graph, FactRoll roll) {
-        MadeThings things = new MadeThings(graph, roll);
-        graph.inOrder().forEach(things::take);
-        return Collections.unmodifiableMap(things.items);
+    public static SortedMap<String, Item> of(FactRoll roll) {
+        MadeThings things = new MadeThings(roll);
+        SortedMap<String, Item> items = new TreeMap<>();
+        things.graph.inOrder().stream()
+                .flatMap(recipe -> recipe.makes().stream())
+                .forEach(make -> things.item(make.item()).ifPresent(item -> items.put(item.id(), item)));
+        return Collections.unmodifiableSortedMap(items);
     }
 
-    private void take(Recipe recipe) {
-        for (int i = 0; i < recipe.makes().size(); i++) {
-            Make make = recipe.makes().get(i);
-            if (graph.maker(make.item()).filter(maker -> maker == recipe).isPresent()) {
-                items.put(make.item(), item(recipe, make, i == 0));
+    /** What is made now, given what was made of an earlier roll-up; the very same map where it is the same. */
+    public static SortedMap<String, Item> of(FactRoll roll, SortedMap<String, Item> before, FactRoll beforeRoll) {
+        MadeThings things = new MadeThings(roll);
+        SortedMap<String, Item> items = new TreeMap<>(before);
+        boolean changed = false;
+        for (String id : things.changesFrom(beforeRoll)) {
+            Optional<Item> was = Optional.ofNullable(before.get(id));
+            Optional<Item> is = things.item(id);
+            if (!is.equals(was)) {
+                is.ifPresentOrElse(item -> items.put(id, item), () -> items.remove(id));
+                changed = true;
             }
         }
+        return changed ? Collections.unmodifiableSortedMap(items) : before;
+    }
+
+    private Set<String> changesFrom(FactRoll before) {
+        Set<String> changed = new HashSet<>(roll.changesFrom(before));
+        changed.addAll(graph.madeByWhatChangedFrom(before.graph()));
+        return changed;
+    }
+
+    private Optional<Item> item(String id) {
+        return graph.maker(id)
+                .flatMap(recipe -> recipe.makes().stream()
+                        .filter(make -> make.item().equals(id))
+                        .findFirst()
+                        .map(make -> item(recipe, make, make == recipe.makes().get(0))));
     }
 
     private Item item(Recipe recipe, Make make, boolean main) {

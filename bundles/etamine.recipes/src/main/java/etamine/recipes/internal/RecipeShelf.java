@@ -14,7 +14,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Deactivate;
 import org.osgi.service.component.annotations.Reference;
 
-/** The shelf of recipes and its graph, which is built anew only when a recipe has changed. Thread-safe. */
+/** The shelf of recipes and its graph, which is mended when a recipe has changed. Thread-safe. */
 @Component(service = RecipeShelf.class)
 public final class RecipeShelf {
     public static final String NAME = "recipes";
@@ -72,7 +72,7 @@ public final class RecipeShelf {
         Built now = built;
         Map<String, Recipe> from = shelf.values();
         if (now.from != from) {
-            now = new Built(from, RecipeGraph.of(from));
+            now = new Built(from, now.graph.with(from));
             built = now;
         }
         return now.graph;

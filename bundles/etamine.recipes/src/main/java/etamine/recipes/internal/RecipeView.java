@@ -25,8 +25,8 @@ public record RecipeView(RecipeShelf shelf, KnownItems known, MadeItems made) {
         }
         Map<String, Recipe> changed = new TreeMap<>(graph.recipes());
         changed.put(recipe.id(), recipe);
-        RecipeGraph fresh = RecipeGraph.of(changed);
-        return new Beside(fresh, items.with(fresh, listed()));
+        RecipeGraph fresh = graph.with(changed);
+        return new Beside(fresh, items.withMade(made.itemsWith(fresh), listed()));
     }
 
     public Map<String, Item> listed() {

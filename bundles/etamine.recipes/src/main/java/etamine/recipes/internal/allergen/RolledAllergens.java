@@ -13,13 +13,17 @@ import etamine.recipes.internal.FactRoll;
 import etamine.recipes.internal.ItemView;
 import etamine.recipes.internal.KnownItems;
 import etamine.recipes.internal.MadeItems;
+import etamine.recipes.internal.RecipeGraph;
 import etamine.recipes.internal.RolledFacts;
 import java.util.BitSet;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.osgi.service.component.annotations.Activate;
@@ -31,29 +35,45 @@ import org.osgi.service.component.annotations.Reference;
 public final class RolledAllergens implements AllergenRollUp {
     private final KnownItems known;
     private final MadeItems made;
-    private volatile Optional<Whole> whole = Optional.empty();
+    private volatile Whole whole;
 
-    private record Whole(FactRoll roll, Map<String, Rolled> recipes) {}
+    private record Whole(FactRoll roll, SortedMap<String, Rolled> recipes) {}
 
     /** The roll-up of what these recipes make of these items. */
     @Activate
     public RolledAllergens(@Reference KnownItems known, @Reference MadeItems made) {
         this.known = known;
         this.made = made;
+        this.whole = new Whole(FactRoll.of(RecipeGraph.of(Map.of()), Map.of()), new TreeMap<>());
     }
 
     @Override
     public Map<String, Rolled> recipes() {
         FactRoll roll = made.roll();
-        Optional<Whole> now = whole.filter(known -> known.roll == roll);
-        if (now.isEmpty()) {
-            RolledFacts facts = new RolledFacts(roll.facts());
-            Map<String, Rolled> recipes = new TreeMap<>();
-            roll.graph().recipes().forEach((id, recipe) -> recipes.put(id, rolled(recipe, roll, facts)));
-            now = Optional.of(new Whole(roll, Collections.unmodifiableMap(recipes)));
+        Whole now = whole;
+        if (now.roll != roll) {
+            now = with(now, roll);
             whole = now;
         }
-        return now.orElseThrow().recipes;
+        return now.recipes;
+    }
+
+    /** Reads anew only the recipes that have changed or use something of which other facts are so. */
+    private static Whole with(Whole before, FactRoll roll) {
+        RecipeGraph graph = roll.graph();
+        Set<String> changed = new HashSet<>(graph.changesFrom(before.roll.graph()));
+        roll.changesFrom(before.roll).forEach(item -> graph.usersOf(item).forEach(user -> changed.add(user.id())));
+        RolledFacts facts = new RolledFacts(roll.facts());
+        SortedMap<String, Rolled> recipes = new TreeMap<>(before.recipes);
+        for (String id : changed) {
+            Recipe recipe = graph.recipes().get(id);
+            if (recipe == null) {
+                recipes.remove(id);
+            } else {
+                recipes.put(id, rolled(recipe, roll, facts));
+            }
+        }
+        return new Whole(roll, Collections.unmodifiableSortedMap(recipes));
     }
 
     @Override

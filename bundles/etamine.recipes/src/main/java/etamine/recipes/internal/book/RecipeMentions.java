@@ -84,7 +84,7 @@ public final class RecipeMentions implements ItemMentions {
                 rewritten.add(document.id());
             }
         }
-        refuseLoops(RecipeGraph.of(recipes), rewritten);
+        refuseLoops(shelf.graph().with(recipes), rewritten);
         return rewritten.size();
     }
 

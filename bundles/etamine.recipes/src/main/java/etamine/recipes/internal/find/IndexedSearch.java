@@ -70,7 +70,7 @@ public final class IndexedSearch implements RecipeSearch {
         List<String> words = RecipeTexts.words(wanted.text());
         Map<String, Rolled> rolled =
                 wanted.contains().isEmpty() && wanted.free().isEmpty() ? Map.of() : allergens.recipes();
-        return texts().all().stream()
+        return texts().all().values().stream()
                 .filter(text -> isWanted(text.recipe(), wanted))
                 .flatMap(text -> text.match(words).stream().map(match -> new Found(text, match)))
                 .filter(found -> fits(found.text.recipe(), wanted, rolled))

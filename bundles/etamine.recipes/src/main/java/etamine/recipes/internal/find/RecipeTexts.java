@@ -1,7 +1,7 @@
 package etamine.recipes.internal.find;
 
+import etamine.base.MapChanges;
 import etamine.kitchen.item.Item;
-import etamine.kitchen.item.ItemChanges;
 import etamine.kitchen.recipe.Make;
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Step;
@@ -9,14 +9,15 @@ import etamine.kitchen.recipe.Use;
 import etamine.recipes.RecipeSearch.Place;
 import etamine.recipes.internal.RecipeGraph;
 import etamine.recipes.internal.line.ItemNames;
-import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -25,10 +26,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param graph the recipes they are of
  * @param items the items their names are of
- * @param all one for each recipe, in the order of ids
+ * @param all one for each recipe, by its id
  */
-record RecipeTexts(RecipeGraph graph, Map<String, Item> items, List<Text> all) {
-    static final RecipeTexts NONE = new RecipeTexts(RecipeGraph.of(Map.of()), Map.of(), List.of());
+record RecipeTexts(RecipeGraph graph, Map<String, Item> items, SortedMap<String, Text> all) {
+    static final RecipeTexts NONE = new RecipeTexts(RecipeGraph.of(Map.of()), Map.of(), new TreeMap<>());
     private static final int AROUND = 30;
 
     /**
@@ -108,37 +109,32 @@ record RecipeTexts(RecipeGraph graph, Map<String, Item> items, List<Text> all) {
 
     /** The texts of those recipes and items; what has not changed is taken over. */
     RecipeTexts of(RecipeGraph recipes, Map<String, Item> now) {
-        boolean sameItems = items == now;
-        if (recipes == graph && sameItems) {
+        if (recipes == graph && items == now) {
             return this;
         }
-        Set<String> renamed = sameItems ? Set.of() : renamed(items, now);
-        Map<String, Text> before = new HashMap<>();
-        all.forEach(text -> before.put(text.recipe.id(), text));
-        List<Text> texts = new ArrayList<>(recipes.recipes().size());
-        for (Recipe recipe : recipes.recipes().values()) {
-            Text was = before.get(recipe.id());
-            boolean same = was != null && was.recipe == recipe;
-            texts.add(same && !names(recipe, renamed) ? was : text(recipe, things(recipe, now)));
+        Set<String> changed = new HashSet<>(recipes.changesFrom(graph));
+        renamed(items, now)
+                .forEach(item -> Stream.concat(recipes.makersOf(item).stream(), recipes.usersOf(item).stream())
+                        .forEach(recipe -> changed.add(recipe.id())));
+        SortedMap<String, Text> texts = new TreeMap<>(all);
+        for (String id : changed) {
+            Recipe recipe = recipes.recipes().get(id);
+            if (recipe == null) {
+                texts.remove(id);
+            } else {
+                texts.put(id, text(recipe, things(recipe, now)));
+            }
         }
-        return new RecipeTexts(recipes, now, List.copyOf(texts));
+        return new RecipeTexts(recipes, now, Collections.unmodifiableSortedMap(texts));
     }
 
     /** The items that came, went or are called otherwise now. */
     private static Set<String> renamed(Map<String, Item> then, Map<String, Item> fresh) {
-        Set<String> renamed = new HashSet<>(ItemChanges.between(then, fresh));
+        Set<String> renamed = new HashSet<>(MapChanges.between(then, fresh));
         renamed.removeIf(id -> then.containsKey(id)
                 && fresh.containsKey(id)
                 && then.get(id).name().equals(fresh.get(id).name()));
         return renamed;
-    }
-
-    private static boolean names(Recipe recipe, Set<String> items) {
-        return !items.isEmpty()
-                && (recipe.makes().stream().anyMatch(make -> items.contains(make.item()))
-                        || recipe.uses().stream()
-                                .anyMatch(use -> items.contains(use.item())
-                                        || use.substitutes().stream().anyMatch(items::contains)));
     }
 
     private static Text text(Recipe recipe, String things) {

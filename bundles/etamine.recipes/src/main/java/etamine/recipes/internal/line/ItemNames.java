@@ -1,13 +1,12 @@
 package etamine.recipes.internal.line;
 
+import etamine.base.MapChanges;
 import etamine.kitchen.find.NameMatch;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.item.Preparation;
 import etamine.measures.Unit;
 import java.text.Normalizer;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -20,43 +19,78 @@ import java.util.stream.Stream;
  * where only one item is called so.
  */
 public final class ItemNames {
+    /** Beyond one item in so many it is quicker to begin anew. */
+    private static final int MANY = 8;
+
     private final Map<String, Item> items;
     private final Set<String> hidden;
-    private final Map<String, Item> byName = new HashMap<>();
-    private final Map<String, Item> byShortName = new HashMap<>();
-    private final Set<String> longWords = new HashSet<>();
+    private final NameClaims ids;
+    private final NameClaims names;
+    private final NameClaims shortNames;
+    private final NameClaims longWords;
     private final NearNames near;
 
     /** The names of these items; those hidden are understood, but not offered. */
     ItemNames(Map<String, Item> items, Set<String> hidden) {
         this.items = items;
         this.hidden = hidden;
-        Set<String> ambiguous = new HashSet<>();
-        items.values().forEach(item -> byName.put(plain(item.id()), item));
-        for (Item item : items.values()) {
-            String name = plain(item.name());
-            byName.put(name, item);
-            singulars(name).forEach(form -> shortName(form, item, ambiguous));
-            int comma = name.indexOf(',');
-            if (comma > 0) {
-                shortName(name.substring(0, comma), item, ambiguous);
-                singulars(name.substring(0, comma)).forEach(form -> shortName(form, item, ambiguous));
-            }
-        }
-        ambiguous.forEach(byShortName::remove);
-        items.values()
-                .forEach(item -> TypedAmount.own(item).stream()
-                        .map(Unit::symbol)
-                        .filter(word -> word.indexOf(' ') > 0)
-                        .forEach(longWords::add));
+        ids = new NameClaims();
+        names = new NameClaims();
+        shortNames = new NameClaims();
+        longWords = new NameClaims();
         near = new NearNames(items.values(), hidden);
+        items.values().forEach(item -> claim(item, NameClaims::add));
     }
 
-    private void shortName(String name, Item item, Set<String> ambiguous) {
-        Item other = byShortName.putIfAbsent(name, item);
-        if (other != null && other != item) {
-            ambiguous.add(name);
+    private ItemNames(ItemNames before, Map<String, Item> items, Set<String> hidden, NearNames near) {
+        this.items = items;
+        this.hidden = hidden;
+        ids = new NameClaims(before.ids);
+        names = new NameClaims(before.names);
+        shortNames = new NameClaims(before.shortNames);
+        longWords = new NameClaims(before.longWords);
+        this.near = near;
+    }
+
+    /** The names of these items, of which only those are read that are not the same as now. */
+    ItemNames with(Map<String, Item> fresh, Set<String> without) {
+        Set<String> changed = MapChanges.between(items, fresh);
+        if (changed.size() > fresh.size() / MANY) {
+            return new ItemNames(fresh, without);
         }
+        List<Item> gone = in(items, changed);
+        List<Item> come = in(fresh, changed);
+        NearNames nearNow =
+                hidden.equals(without) ? near.with(gone, come, fresh.values()) : new NearNames(fresh.values(), without);
+        ItemNames mended = new ItemNames(this, fresh, without, nearNow);
+        gone.forEach(item -> mended.claim(item, NameClaims::remove));
+        come.forEach(item -> mended.claim(item, NameClaims::add));
+        return mended;
+    }
+
+    private static List<Item> in(Map<String, Item> items, Set<String> ids) {
+        return ids.stream().flatMap(id -> Stream.ofNullable(items.get(id))).toList();
+    }
+
+    /** What is done with a word that an item goes by. */
+    private interface Claim {
+        void on(NameClaims claims, String word, Item item);
+    }
+
+    private void claim(Item item, Claim claim) {
+        String name = plain(item.name());
+        claim.on(ids, plain(item.id()), item);
+        claim.on(names, name, item);
+        singulars(name).forEach(form -> claim.on(shortNames, form, item));
+        int comma = name.indexOf(',');
+        if (comma > 0) {
+            claim.on(shortNames, name.substring(0, comma), item);
+            singulars(name.substring(0, comma)).forEach(form -> claim.on(shortNames, form, item));
+        }
+        TypedAmount.own(item).stream()
+                .map(Unit::symbol)
+                .filter(word -> word.indexOf(' ') > 0)
+                .forEach(word -> claim.on(longWords, word, item));
     }
 
     /** Whether these are the names of that map, the same one, with the same hidden. */
@@ -70,22 +104,22 @@ public final class ItemNames {
 
     /** The unit words of more than one word that items have of their own. */
     Set<String> longWords() {
-        return longWords;
+        return longWords.words();
     }
 
     Optional<Item> byName(String text) {
         String name = plain(text);
-        Item exact = byName.get(name);
-        if (exact != null) {
-            return Optional.of(exact);
-        }
-        return Stream.concat(singulars(name).map(byName::get), Stream.of(byShortName.get(name)))
-                .filter(item -> item != null)
-                .findFirst()
+        return exactly(name)
+                .or(() ->
+                        singulars(name).flatMap(form -> exactly(form).stream()).findFirst())
+                .or(() -> shortNames.only(name))
                 .or(() -> singulars(name)
-                        .map(byShortName::get)
-                        .filter(item -> item != null)
+                        .flatMap(form -> shortNames.only(form).stream())
                         .findFirst());
+    }
+
+    private Optional<Item> exactly(String plain) {
+        return names.last(plain).or(() -> ids.last(plain));
     }
 
     /** The preparation of an item that a text names. */

@@ -1,14 +1,15 @@
 package etamine.recipes.internal.line;
 
 import etamine.kitchen.item.Item;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -24,7 +25,7 @@ final class NearNames {
     private final Set<String> hidden;
     private @Nullable Map<Character, List<Form>> byFirst;
 
-    private record Form(String plain, String name) {}
+    private record Form(String plain, String name, String item) {}
 
     /** Of these items, looked through when the first slip is made. */
     NearNames(Collection<Item> items, Set<String> hidden) {
@@ -35,21 +36,45 @@ final class NearNames {
     private synchronized Map<Character, List<Form>> byFirst() {
         Map<Character, List<Form>> forms = byFirst;
         if (forms == null) {
-            forms = new HashMap<>();
-            for (Item item : items) {
-                if (!hidden.contains(item.id())) {
-                    for (String form : forms(ItemNames.plain(item.name()))) {
-                        add(forms, new Form(form, item.name()));
-                    }
-                }
-            }
+            forms = byFirst(items);
             byFirst = forms;
         }
         return forms;
     }
 
+    private Map<Character, List<Form>> byFirst(Collection<Item> some) {
+        return some.stream()
+                .filter(item -> !hidden.contains(item.id()))
+                .flatMap(NearNames::forms)
+                .filter(form -> !form.plain.isEmpty() && form.plain.length() <= LONGEST)
+                .collect(Collectors.groupingBy(form -> form.plain.charAt(0)));
+    }
+
+    /** The names once some items have gone and others have come; all of them are given too. */
+    synchronized NearNames with(Collection<Item> gone, Collection<Item> come, Collection<Item> all) {
+        NearNames fresh = new NearNames(all, hidden);
+        Map<Character, List<Form>> known = byFirst;
+        if (known != null) {
+            Map<Character, List<Form>> forms = new HashMap<>(known);
+            byFirst(gone).forEach((first, some) -> forms.merge(first, some, NearNames::without));
+            byFirst(come).forEach((first, some) -> forms.merge(first, some, NearNames::and));
+            fresh.byFirst = forms;
+        }
+        return fresh;
+    }
+
+    private static List<Form> without(List<Form> forms, List<Form> gone) {
+        Set<Form> left = new HashSet<>(gone);
+        return forms.stream().filter(form -> !left.contains(form)).toList();
+    }
+
+    private static List<Form> and(List<Form> forms, List<Form> come) {
+        return Stream.concat(forms.stream(), come.stream()).toList();
+    }
+
     /** The whole name, the part before its comma, and each longer word of it. */
-    private static Set<String> forms(String plain) {
+    private static Stream<Form> forms(Item item) {
+        String plain = ItemNames.plain(item.name());
         Set<String> forms = new LinkedHashSet<>(List.of(plain));
         int comma = plain.indexOf(',');
         if (comma > 0) {
@@ -60,14 +85,7 @@ final class NearNames {
                 forms.add(word);
             }
         }
-        return forms;
-    }
-
-    private static void add(Map<Character, List<Form>> byFirst, Form form) {
-        if (!form.plain.isEmpty() && form.plain.length() <= LONGEST) {
-            byFirst.computeIfAbsent(form.plain.charAt(0), key -> new ArrayList<>())
-                    .add(form);
-        }
+        return forms.stream().map(form -> new Form(form, item.name(), item.id()));
     }
 
     /** The names within two slips of a text, one of a short text; nearest first. */

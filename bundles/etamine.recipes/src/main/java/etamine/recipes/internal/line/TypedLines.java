@@ -21,7 +21,7 @@ import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
-/** Lines about the items there are, whose names are indexed anew when an item or a recipe has changed. */
+/** Lines about the items there are, whose names are read anew where an item or a recipe has changed. */
 @Component
 public final class TypedLines implements UseLines {
     private static final int LONGEST = 300;
@@ -134,7 +134,7 @@ public final class TypedLines implements UseLines {
         Set<String> archived = made.archived();
         ItemNames now = latest;
         if (!now.areOf(all, archived)) {
-            now = new ItemNames(all, archived);
+            now = now.with(all, archived);
             latest = now;
         }
         return now;
