@@ -7,6 +7,7 @@ import etamine.ingredients.IngredientList;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.item.ItemStarter;
 import etamine.kitchen.item.Preparation;
+import etamine.measures.Equivalence;
 import etamine.measures.MeasureException;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,13 +51,26 @@ public final class StartedIngredients implements ItemStarter {
     @Override
     public void prepare(String id, Preparation preparation) {
         long revision = list.revision(id);
-        Ingredient now = list.find(id)
-                .orElseThrow(() -> new MeasureException(
-                        "“" + id + "” is not on the ingredient list; write its preparation where it comes from."));
+        Ingredient now = listed(id, "its preparation");
         List<Preparation> preparations = new ArrayList<>(now.item().preparations());
         preparations.removeIf(each -> each.name().equals(preparation.name()));
         preparations.add(preparation);
         done(list.save(now.withPreparations(preparations, now.yields()), revision));
+    }
+
+    @Override
+    public void measure(String id, Equivalence measure) {
+        long revision = list.revision(id);
+        Ingredient now = listed(id, "its measures");
+        List<Equivalence> measures = new ArrayList<>(now.item().measures());
+        measures.add(measure);
+        done(list.save(now.with(item -> item.withMeasures(measures)), revision));
+    }
+
+    private Ingredient listed(String id, String what) {
+        return list.find(id)
+                .orElseThrow(() -> new MeasureException(
+                        "“" + id + "” is not on the ingredient list; write " + what + " where it comes from."));
     }
 
     private static void done(Change change) {

@@ -7,7 +7,9 @@ import etamine.ingredients.Ingredient;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.item.ItemStarter;
 import etamine.kitchen.item.Preparation;
+import etamine.measures.Equivalence;
 import etamine.measures.MeasureException;
+import etamine.measures.Quantity;
 import etamine.measures.Ratio;
 import etamine.measures.Unit;
 import java.util.List;
@@ -39,6 +41,19 @@ class StartedIngredientsTest {
 
         assertThat(pantry.list.find(id).orElseThrow().item().preparations())
                 .containsExactly(new Preparation("picked", Ratio.parse("0.75"), List.of()));
+    }
+
+    @Test
+    void addsAMeasureToThoseThereAre() {
+        String id = starter.start(named("Sea purslane"));
+        Equivalence sprig = new Equivalence(Quantity.of(1, Unit.word("sprig")), Quantity.parse("2 g"));
+        starter.measure(id, sprig);
+        starter.measure(id, new Equivalence(Quantity.parse("1 cup"), Quantity.parse("30 g")));
+
+        assertThat(pantry.list.find(id).orElseThrow().item().measures())
+                .hasSize(2)
+                .contains(sprig);
+        assertThatThrownBy(() -> starter.measure("nothing", sprig)).isInstanceOf(MeasureException.class);
     }
 
     @Test

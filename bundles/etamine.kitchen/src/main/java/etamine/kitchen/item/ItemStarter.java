@@ -1,5 +1,6 @@
 package etamine.kitchen.item;
 
+import etamine.measures.Equivalence;
 import org.osgi.annotation.versioning.ProviderType;
 
 /**
@@ -19,4 +20,7 @@ public interface ItemStarter {
 
     /** Adds a preparation to a listed item, in place of one of the same name. */
     void prepare(String item, Preparation preparation);
+
+    /** Adds a measure to a listed item as it is, such as what a sprig of it weighs. */
+    void measure(String item, Equivalence measure);
 }

@@ -53,6 +53,15 @@ final class LineSheet {
         return entries.stream().filter(Entry.Unclear.class::isInstance).count();
     }
 
+    /** The first row from a place on that was not understood; past the end where all were. */
+    int unclearFrom(int from) {
+        int row = from;
+        while (row < entries.size() && !(entries.get(row) instanceof Entry.Unclear)) {
+            row++;
+        }
+        return row;
+    }
+
     /** The place of a line among those understood; empty where it is not. */
     Optional<Integer> use(int row) {
         if (row >= entries.size() || !(entries.get(row) instanceof Entry.Clear)) {

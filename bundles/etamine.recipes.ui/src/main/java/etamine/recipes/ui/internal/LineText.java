@@ -27,7 +27,9 @@ final class LineText {
                     List.of(
                             model.asPurchased(use),
                             place.map(at -> cost(use, at, cost)).orElse("")),
-                    Optional.empty());
+                    model.unweighed(use)
+                            .map(missing ->
+                                    new EntryLines.Trouble(missing.sentence(), List.of(), missing.offer(), 0, 0)));
         }
         LineSheet.Entry.Unclear unclear = (LineSheet.Entry.Unclear) entry;
         return new EntryLines.Line(

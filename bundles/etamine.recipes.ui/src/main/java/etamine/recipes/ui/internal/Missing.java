@@ -5,7 +5,10 @@ import etamine.measures.Quantity;
 import etamine.measures.QuantityText;
 import etamine.measures.Unit;
 import etamine.recipes.UseLines;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -17,6 +20,21 @@ import java.util.Optional;
  * @param quantity how much the line asks for, where that was understood
  */
 record Missing(Optional<String> item, String name, String preparation, Optional<Quantity> quantity) {
+    /** Words that measure by themselves, in the singular by what may be typed. */
+    private static final Map<String, String> WORDS = new HashMap<>();
+
+    static {
+        for (String word :
+                ("bunch sprig stalk head handful pinch dash drop clove slice sheet piece can jar stick strip knob wedge")
+                        .split(" ")) {
+            WORDS.put(word, word);
+            WORDS.put(word + (word.matches(".*(ch|sh)") ? "es" : "s"), word);
+        }
+        WORDS.put("leaf", "leaf");
+        WORDS.put("leaves", "leaf");
+        WORDS.put("loaf", "loaf");
+        WORDS.put("loaves", "loaf");
+    }
 
     static Optional<Missing> of(String text, UseLines.Reading.Unclear reading, ItemWords words) {
         Optional<String> unknown = part(text, reading.spans(), UseLines.Part.UNKNOWN);
@@ -37,7 +55,22 @@ record Missing(Optional<String> item, String name, String preparation, Optional<
                 ? part(text, reading.spans(), UseLines.Part.PREPARATION).orElse("")
                 : behind;
         return Optional.of(new Missing(Optional.empty(), name.strip(), prepared.strip(), quantity))
+                .map(Missing::measuredByWord)
                 .filter(missing -> !missing.name().isEmpty() && quantity.isPresent());
+    }
+
+    /** “5 leaf bay” of a bay that is not there yet asks for five leaves. */
+    private Missing measuredByWord() {
+        String[] words = name.split("\\s+", 2);
+        Optional<String> unit =
+                words.length < 2 ? Optional.empty() : Optional.ofNullable(WORDS.get(words[0].toLowerCase(Locale.ROOT)));
+        return quantity.filter(amount -> amount.unit().equals(Unit.EA) && unit.isPresent())
+                .map(amount -> new Missing(
+                        item,
+                        words[1].replaceFirst("(?i)^of\\s+", ""),
+                        preparation,
+                        Optional.of(new Quantity(amount.amount(), Unit.word(unit.get())))))
+                .orElse(this);
     }
 
     private static Optional<String> part(String text, List<UseLines.Span> spans, UseLines.Part wanted) {

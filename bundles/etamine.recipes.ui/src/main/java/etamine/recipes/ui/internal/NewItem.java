@@ -71,8 +71,10 @@ record NewItem(
         return missing.quantity()
                 .map(Quantity::unit)
                 .filter(unit -> unit.dimension() != Dimension.MASS)
-                .filter(unit ->
-                        missing.item().isPresent() || !preparation.isEmpty() || unit.dimension() != dimension());
+                .filter(unit -> missing.item().isPresent()
+                        || !preparation.isEmpty()
+                        || unit.dimension() != Dimension.VOLUME
+                        || unit.dimension() != dimension());
     }
 
     private Dimension dimension() {
@@ -99,6 +101,9 @@ record NewItem(
             throw new MeasureException("Give the ingredient a name.");
         }
         Optional<UnitPrice> written = price.isBlank() ? Optional.empty() : Optional.of(unitPrice(price));
+        if (weighs.isBlank()) {
+            written.ifPresent(this::refuseUnweighed);
+        }
         boolean plain = preparation.isBlank();
         return new Item(
                 "new",
@@ -114,6 +119,17 @@ record NewItem(
                 written);
     }
 
+    /** Pieces are counted without a weight, but a price for a weight then never reaches them, and nothing would say so. */
+    private void refuseUnweighed(UnitPrice written) {
+        weighable()
+                .filter(unit -> unit.dimension() == Dimension.COUNT
+                        && written.per().unit().dimension() == Dimension.MASS)
+                .ifPresent(unit -> {
+                    throw new MeasureException("The price is for " + written.per() + " and the line asks for " + unit
+                            + ": write what 1 " + unit + " weighs, or a price such as 0.40 / " + unit + ".");
+                });
+    }
+
     /** The preparation as filled in. */
     Preparation prepared() {
         if (preparation.isBlank()) {
@@ -123,8 +139,8 @@ record NewItem(
                 ? BigDecimal.ZERO
                 : FieldText.decimal(yield.strip(), "Write the yield in percent, such as 74.");
         if (percent.signum() <= 0 || percent.compareTo(BigDecimal.valueOf(100)) > 0) {
-            throw new MeasureException(
-                    "Write how many percent of its weight are left after it is " + preparation + ", such as 74.");
+            throw new MeasureException("Write how many percent of its weight are left after it is " + preparation
+                    + ", such as 74; more than 100 cannot be.");
         }
         return new Preparation(preparation.strip(), Ratio.of(percent).dividedBy(Ratio.of(100)), measures());
     }

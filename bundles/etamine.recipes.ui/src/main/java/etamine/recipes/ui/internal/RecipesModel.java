@@ -13,6 +13,7 @@ import etamine.kitchen.recipe.Make;
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Use;
 import etamine.measures.Conversion;
+import etamine.measures.Equivalence;
 import etamine.measures.MeasureException;
 import etamine.measures.MeasureStyle;
 import etamine.measures.Quantity;
@@ -195,6 +196,31 @@ final class RecipesModel {
         String item = wanted.missing().item().get();
         starter.prepare(item, wanted.prepared());
         return item;
+    }
+
+    /** What a use is measured in without a weight, where that can be written on the ingredient list. */
+    Optional<Unweighed> unweighed(Use use) {
+        boolean listed = canStart()
+                && ware.others()
+                        .items()
+                        .get()
+                        .filter(items -> items.listed().containsKey(use.item()))
+                        .isPresent();
+        return listed ? Unweighed.of(use, words) : Optional.empty();
+    }
+
+    /** Writes a missing measure where it belongs; answers the item's id. */
+    String weigh(Unweighed missing, Equivalence measure) {
+        ItemStarter starter = ware.others()
+                .starter()
+                .get()
+                .orElseThrow(() -> new MeasureException("The ingredient list is gone; add it there later."));
+        String id = missing.item().id();
+        missing.preparation()
+                .ifPresentOrElse(
+                        preparation -> starter.prepare(id, Unweighed.with(preparation, measure)),
+                        () -> starter.measure(id, measure));
+        return id;
     }
 
     /** The line as typed under the names that were given to what it misses. */

@@ -6,6 +6,7 @@ import etamine.recipes.Change;
 import etamine.recipes.UseLines;
 import etamine.widgets.EntryLines;
 import etamine.widgets.FormPane;
+import etamine.widgets.Prompt;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -134,9 +135,11 @@ final class UsesSection implements EntryLines.Acts {
         long before = sheet.unclear();
         sheet.insert(row, read);
         long unclear = sheet.unclear() - before;
+        int next = sheet.unclearFrom(row);
         long headings = read.stream().filter(line -> line.reading().isEmpty()).count();
         say(PasteReport.of(read.size() - headings, unclear, headings));
         save();
+        lines.focusRow(unclear > 0 ? next : sheet.entries().size());
     }
 
     @Override
@@ -164,10 +167,30 @@ final class UsesSection implements EntryLines.Acts {
     @Override
     public void add(int row) {
         List<LineSheet.Entry> entries = sheet().entries();
-        if (row < entries.size() && entries.get(row) instanceof LineSheet.Entry.Unclear unclear) {
+        Optional<Unweighed> unweighed = sheet().use(row)
+                .flatMap(use -> desk.model().unweighed(sheet().uses().get(use)));
+        if (unweighed.isPresent()) {
+            weigh(row, unweighed.get());
+        } else if (row < entries.size() && entries.get(row) instanceof LineSheet.Entry.Unclear unclear) {
             Missing.of(unclear.text(), unclear.reading(), desk.model().words())
                     .ifPresent(missing -> add(row, unclear.text(), missing));
         }
+    }
+
+    private void weigh(int row, Unweighed missing) {
+        Prompt.line(
+                        desk.frame().window(),
+                        "Add a measure",
+                        "1 " + missing.unit() + " of " + missing.named() + " weighs",
+                        "",
+                        missing::problem)
+                .ifPresent(typed -> start(
+                        "Adding a measure of " + missing.named(),
+                        () -> desk.model().weigh(missing, missing.measure(typed)),
+                        () -> {
+                            show();
+                            lines.focusRow(row + 1);
+                        }));
     }
 
     private void add(int row, String typed, Missing missing) {

@@ -8,6 +8,7 @@ import etamine.measures.Equivalence;
 import etamine.measures.Quantity;
 import etamine.measures.Ratio;
 import etamine.measures.Unit;
+import etamine.recipes.UseLines;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -68,5 +69,36 @@ class NewItemTest {
         assertThat(AllergenEntry.read(" ").known()).isFalse();
         NewItem typo = new NewItem(SAMPHIRE, "Samphire", "kg", "", "", "", "", "selery");
         assertThat(typo.problem().orElseThrow()).contains("selery");
+    }
+
+    @Test
+    void takesAWordForAMeasureInFrontOfSomethingNew() {
+        Missing bay =
+                new Missing(Optional.empty(), "bay", "", Optional.of(new Quantity(Ratio.of(5), Unit.word("leaf"))));
+        Stove stove = new Stove();
+        assertThat(Missing.of("5 leaves of bay", unclear(stove, "5 leaves of bay"), stove.model.words()))
+                .contains(bay);
+        assertThat(Missing.of("2 sweet potatoes", unclear(stove, "2 sweet potatoes"), stove.model.words()))
+                .get()
+                .extracting(Missing::name)
+                .isEqualTo("sweet potatoes");
+    }
+
+    private static UseLines.Reading.Unclear unclear(Stove stove, String line) {
+        return (UseLines.Reading.Unclear) stove.lines.read(line);
+    }
+
+    @Test
+    void asksForTheWeightThatThePriceNeeds() {
+        Missing garlic = new Missing(Optional.empty(), "garlic", "", Optional.of(Quantity.parse("1 ea")));
+        assertThat(NewItem.of(garlic).weighable()).contains(Unit.EA);
+        assertThat(new NewItem(garlic, "Garlic", "ea", "7.40 / kg", "", "", "", "")
+                        .problem()
+                        .orElseThrow())
+                .contains("what 1 ea weighs");
+        assertThat(new NewItem(garlic, "Garlic", "ea", "7.40 / kg", "", "", "50 g", "").problem())
+                .isEmpty();
+        assertThat(new NewItem(garlic, "Garlic", "ea", "0.40 / ea", "", "", "", "").problem())
+                .isEmpty();
     }
 }

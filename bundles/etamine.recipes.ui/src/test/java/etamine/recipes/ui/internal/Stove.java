@@ -106,8 +106,16 @@ final class Stove {
         }
 
         @Override
+        public void measure(String id, Equivalence measure) {
+            List<Equivalence> all = new ArrayList<>(listed.get(id).measures());
+            all.add(measure);
+            listed.put(id, listed.get(id).withMeasures(all));
+        }
+
+        @Override
         public void prepare(String id, Preparation preparation) {
             List<Preparation> all = new ArrayList<>(listed.get(id).preparations());
+            all.removeIf(each -> each.name().equals(preparation.name()));
             all.add(preparation);
             listed.put(id, listed.get(id).withPreparations(all));
         }

@@ -13,6 +13,8 @@ import org.eclipse.swt.widgets.ToolItem;
 
 /** What can be done on the bench, as buttons. */
 final class ActionBar extends Composite {
+    private static final int SPACING = 2;
+
     private final List<ToolItem> items = new ArrayList<>();
     private List<BenchAction> shown = List.of();
 
@@ -21,9 +23,10 @@ final class ActionBar extends Composite {
         RowLayout layout = new RowLayout(SWT.HORIZONTAL);
         layout.marginTop = 0;
         layout.marginBottom = 0;
-        layout.spacing = 2;
+        layout.spacing = SPACING;
         setLayout(layout);
         Spoken.id(this, "actions");
+        addListener(SWT.Resize, event -> fit());
     }
 
     /** Shows these actions; the same ones only get their state looked at again. */
@@ -58,6 +61,38 @@ final class ActionBar extends Composite {
         for (int at = 0; at < shown.size(); at++) {
             items.add(item(at));
         }
+        fit();
+    }
+
+    /** Where a single row has no room for all words, the last actions keep only their icons; their tips say the rest. */
+    private void fit() {
+        int room = getClientArea().width;
+        if (room <= 0) {
+            return;
+        }
+        int[] widths = new int[items.size()];
+        boolean[] bare = new boolean[items.size()];
+        int sum = SPACING * 4;
+        for (int at = 0; at < widths.length; at++) {
+            widths[at] = width(at, shown.get(at).label());
+            sum += widths[at] + SPACING;
+        }
+        for (int at = widths.length - 1; at > 0 && sum > room; at--) {
+            bare[at] = items.get(at).getImage() != null;
+            sum -= bare[at] ? widths[at] - width(at, "") : 0;
+        }
+        for (int at = 0; at < widths.length; at++) {
+            items.get(at).setText(bare[at] && sum <= room ? "" : shown.get(at).label());
+        }
+        requestLayout();
+    }
+
+    private int width(int at, String label) {
+        ToolItem item = items.get(at);
+        if (!item.getText().equals(label)) {
+            item.setText(label);
+        }
+        return item.getParent().computeSize(SWT.DEFAULT, SWT.DEFAULT).x;
     }
 
     /** Each action has a bar of its own, so that the row wraps when it is narrow. */
@@ -69,7 +104,7 @@ final class ActionBar extends Composite {
         if (!action.icon().isEmpty()) {
             Dressing.of(bar, () -> {
                 item.setImage(Icons.small(bar, action.icon()));
-                bar.requestLayout();
+                fit();
             });
         }
         item.setToolTipText(
