@@ -18,6 +18,11 @@ public interface Shelf {
     /** All present documents, by id. */
     List<Document> all();
 
+    /** The identifiers of all present documents, in order; for shelves whose documents are too large to be read at once. */
+    default List<String> ids() {
+        return all().stream().map(Document::id).toList();
+    }
+
     /** Every revision of a document, oldest first, removals included. */
     List<Document> history(String id);
 

@@ -3,6 +3,7 @@ package etamine.kitchen.exchange;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.osgi.annotation.versioning.ConsumerType;
 
 /**
@@ -48,4 +49,17 @@ public interface ExchangeSection {
 
     /** The section as it stands in the book; a missing node when there is nothing. */
     JsonNode dump();
+
+    /**
+     * Whether it is a list that may be too large to be held at once. Such a section is handed on entry by entry where
+     * that is possible.
+     */
+    default boolean large() {
+        return false;
+    }
+
+    /** Hands over the entries of {@link #dump} one by one; a large section holds one at a time. */
+    default void dumpEach(Consumer<JsonNode> entries) {
+        dump().forEach(entries);
+    }
 }

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param standing how far it is to be trusted
  * @param drinks what is poured with it
  * @param notes free text; empty when none
+ * @param photo the id of the photo of what it makes
  */
 public record Recipe(
         String id,
@@ -33,7 +34,8 @@ public record Recipe(
         Making making,
         Standing standing,
         List<PairedDrink> drinks,
-        String notes) {
+        String notes,
+        Optional<String> photo) {
 
     /** Copies the lists. */
     public Recipe {
@@ -41,6 +43,23 @@ public record Recipe(
         makes = List.copyOf(makes);
         steps = List.copyOf(steps);
         drinks = List.copyOf(drinks);
+    }
+
+    /** A recipe without a photo. */
+    public Recipe(
+            String id,
+            String name,
+            Kind kind,
+            List<Use> uses,
+            List<Make> makes,
+            Optional<Quantity> portion,
+            List<Step> steps,
+            Optional<MenuPrice> menu,
+            Making making,
+            Standing standing,
+            List<PairedDrink> drinks,
+            String notes) {
+        this(id, name, kind, uses, makes, portion, steps, menu, making, standing, drinks, notes, Optional.empty());
     }
 
     /** A recipe of which nothing more is said than how long it keeps and how often it was tested. */
@@ -83,61 +102,67 @@ public record Recipe(
 
     /** The same under another identifier. */
     public Recipe withId(String changed) {
-        return new Recipe(changed, name, kind, uses, makes, portion, steps, menu, making, standing, drinks, notes);
+        return new Recipe(
+                changed, name, kind, uses, makes, portion, steps, menu, making, standing, drinks, notes, photo);
     }
 
     /** The same under another name. */
     public Recipe withName(String changed) {
-        return new Recipe(id, changed, kind, uses, makes, portion, steps, menu, making, standing, drinks, notes);
+        return new Recipe(id, changed, kind, uses, makes, portion, steps, menu, making, standing, drinks, notes, photo);
     }
 
     /** The same for another purpose. */
     public Recipe withKind(Kind changed) {
-        return new Recipe(id, name, changed, uses, makes, portion, steps, menu, making, standing, drinks, notes);
+        return new Recipe(id, name, changed, uses, makes, portion, steps, menu, making, standing, drinks, notes, photo);
     }
 
     /** The same taking other things. */
     public Recipe withUses(List<Use> changed) {
-        return new Recipe(id, name, kind, changed, makes, portion, steps, menu, making, standing, drinks, notes);
+        return new Recipe(id, name, kind, changed, makes, portion, steps, menu, making, standing, drinks, notes, photo);
     }
 
     /** The same giving other things. */
     public Recipe withMakes(List<Make> changed) {
-        return new Recipe(id, name, kind, uses, changed, portion, steps, menu, making, standing, drinks, notes);
+        return new Recipe(id, name, kind, uses, changed, portion, steps, menu, making, standing, drinks, notes, photo);
     }
 
     /** The same with another portion. */
     public Recipe withPortion(Optional<Quantity> changed) {
-        return new Recipe(id, name, kind, uses, makes, changed, steps, menu, making, standing, drinks, notes);
+        return new Recipe(id, name, kind, uses, makes, changed, steps, menu, making, standing, drinks, notes, photo);
     }
 
     /** The same with other steps. */
     public Recipe withSteps(List<Step> changed) {
-        return new Recipe(id, name, kind, uses, makes, portion, changed, menu, making, standing, drinks, notes);
+        return new Recipe(id, name, kind, uses, makes, portion, changed, menu, making, standing, drinks, notes, photo);
     }
 
     /** The same sold otherwise. */
     public Recipe withMenu(Optional<MenuPrice> changed) {
-        return new Recipe(id, name, kind, uses, makes, portion, steps, changed, making, standing, drinks, notes);
+        return new Recipe(id, name, kind, uses, makes, portion, steps, changed, making, standing, drinks, notes, photo);
     }
 
     /** The same with batches that behave otherwise. */
     public Recipe withMaking(Making changed) {
-        return new Recipe(id, name, kind, uses, makes, portion, steps, menu, changed, standing, drinks, notes);
+        return new Recipe(id, name, kind, uses, makes, portion, steps, menu, changed, standing, drinks, notes, photo);
     }
 
     /** The same, otherwise trusted. */
     public Recipe withStanding(Standing changed) {
-        return new Recipe(id, name, kind, uses, makes, portion, steps, menu, making, changed, drinks, notes);
+        return new Recipe(id, name, kind, uses, makes, portion, steps, menu, making, changed, drinks, notes, photo);
     }
 
     /** The same with other drinks. */
     public Recipe withDrinks(List<PairedDrink> changed) {
-        return new Recipe(id, name, kind, uses, makes, portion, steps, menu, making, standing, changed, notes);
+        return new Recipe(id, name, kind, uses, makes, portion, steps, menu, making, standing, changed, notes, photo);
     }
 
     /** The same with other notes. */
     public Recipe withNotes(String changed) {
-        return new Recipe(id, name, kind, uses, makes, portion, steps, menu, making, standing, drinks, changed);
+        return new Recipe(id, name, kind, uses, makes, portion, steps, menu, making, standing, drinks, changed, photo);
+    }
+
+    /** The same with another photo, or none. */
+    public Recipe withPhoto(Optional<String> changed) {
+        return new Recipe(id, name, kind, uses, makes, portion, steps, menu, making, standing, drinks, notes, changed);
     }
 }

@@ -29,6 +29,11 @@ record EditedShelf(Medium medium, String name, Edits edits) implements Shelf {
     }
 
     @Override
+    public List<String> ids() {
+        return edits.touches(name) ? Shelf.super.ids() : medium.presentIds(name);
+    }
+
+    @Override
     public List<Document> history(String id) {
         return medium.revisions(name, id);
     }

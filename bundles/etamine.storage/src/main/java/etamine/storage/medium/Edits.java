@@ -44,6 +44,11 @@ final class Edits {
         }
     }
 
+    /** Whether documents of that shelf are among them. */
+    boolean touches(String shelf) {
+        return !shelves.getOrDefault(shelf, Map.of()).isEmpty();
+    }
+
     /** The given documents with the edits of that shelf laid over them, by id. */
     List<Document> over(String shelf, List<Document> present) {
         Map<String, Edit> edits = shelves.getOrDefault(shelf, Map.of());

@@ -35,6 +35,11 @@ public interface Medium {
     /** All documents of a shelf that are not removed, by id. */
     List<Document> present(String shelf);
 
+    /** The identifiers of all documents of a shelf that are not removed, in order. */
+    default List<String> presentIds(String shelf) {
+        return present(shelf).stream().map(Document::id).toList();
+    }
+
     /** Every revision of a document, oldest first, tombstones included. */
     List<Document> revisions(String shelf, String id);
 

@@ -1,7 +1,5 @@
 package etamine.book.internal.exchange;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import etamine.base.Progress;
 import etamine.kitchen.exchange.EntryJson;
@@ -20,7 +18,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -119,30 +116,16 @@ public final class BookExchange implements Exchange {
         if (isTheBook(file)) {
             throw new BookException(Reason.EXISTS, file + " is the book itself; name another file.");
         }
-        ObjectNode form = dump();
-        step(progress, "Writing " + file.getFileName(), 0.7);
-        WholeFile.write(file, form);
+        step(progress, "Writing " + file.getFileName(), 0.3);
+        DumpedSections dumped = new DumpedSections(List.copyOf(sections), kept.all());
+        WholeFile.write(file, dumped::write);
         progress.at("Dumped", 1);
-        Map<String, Integer> counts = new LinkedHashMap<>();
-        form.properties().stream()
-                .filter(member -> !member.getKey().equals("etamine"))
-                .forEach(member -> counts.put(member.getKey(), KeptShelf.count(member.getValue())));
-        return counts;
+        return dumped.counts();
     }
 
     /** The whole book as the exchange form. */
     public ObjectNode dump() {
-        Map<String, JsonNode> members = new TreeMap<>(SectionOrder.IN_FILE);
-        members.putAll(kept.all());
-        for (ExchangeSection section : sections) {
-            JsonNode value = section.dump();
-            if (!value.isMissingNode()) {
-                members.merge(section.name(), value, (unfit, own) -> KeptShelf.join(unfit, own));
-            }
-        }
-        ObjectNode form = JsonNodeFactory.instance.objectNode().put("etamine", SourceReader.VERSION);
-        members.forEach(form::set);
-        return form;
+        return new DumpedSections(List.copyOf(sections), kept.all()).whole();
     }
 
     /** Whether it works on that book. */

@@ -1,6 +1,7 @@
 package etamine.book.internal.exchange;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import etamine.base.Problem;
 import etamine.kitchen.check.BookCheck;
 import etamine.kitchen.exchange.ExchangeEntry.Trouble;
@@ -38,14 +39,22 @@ public final class FormCheck implements BookCheck {
     public List<Problem> check() {
         List<Problem> problems = new ArrayList<>();
         for (ExchangeSection section : sections) {
-            JsonNode value = section.dump();
-            if (!value.isMissingNode()) {
-                SectionSchema.of(section.schema())
-                        .troubles(value)
-                        .forEach(trouble -> problems.add(problem(section.name(), value, trouble)));
+            if (section.large()) {
+                section.dumpEach(entry -> problems.addAll(
+                        problems(section, JsonNodeFactory.instance.arrayNode().add(entry))));
+            } else {
+                problems.addAll(problems(section, section.dump()));
             }
         }
         return problems;
+    }
+
+    private static List<Problem> problems(ExchangeSection section, JsonNode value) {
+        return value.isMissingNode()
+                ? List.of()
+                : SectionSchema.of(section.schema()).troubles(value).stream()
+                        .map(trouble -> problem(section.name(), value, trouble))
+                        .toList();
     }
 
     private static Problem problem(String section, JsonNode value, Trouble trouble) {

@@ -24,7 +24,8 @@ final class SectionOrder {
             "covers",
             "mix",
             "sales",
-            "use");
+            "use",
+            "photos");
 
     /** The order in a file: the known ones as listed in the guide, then the others by name. */
     static final Comparator<String> IN_FILE =

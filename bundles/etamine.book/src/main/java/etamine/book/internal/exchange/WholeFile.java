@@ -19,8 +19,19 @@ import java.nio.file.StandardCopyOption;
 public final class WholeFile {
     private WholeFile() {}
 
+    /** Writes JSON piece by piece. */
+    interface Writing {
+        /** Writes one whole value. */
+        void on(JsonGenerator generator) throws IOException;
+    }
+
     /** Writes the content, replacing what is there at once. */
     public static void write(Path file, JsonNode content) {
+        write(file, generator -> Json.MAPPER.writeTree(generator, content));
+    }
+
+    /** Writes what need not be held at once, replacing what is there at once. */
+    static void write(Path file, Writing content) {
         Path folder = file.toAbsolutePath().getParent();
         try {
             Path next = Files.createTempFile(folder, "." + file.getFileName(), ".part");
@@ -39,14 +50,14 @@ public final class WholeFile {
         }
     }
 
-    private static void print(Path file, JsonNode content) throws IOException {
+    private static void print(Path file, Writing content) throws IOException {
         DefaultPrettyPrinter lines = new DefaultPrettyPrinter();
         lines.indentArraysWith(new DefaultIndenter("  ", "\n"));
         lines.indentObjectsWith(new DefaultIndenter("  ", "\n"));
         try (OutputStream out = Files.newOutputStream(file);
                 JsonGenerator generator = Json.MAPPER.createGenerator(out, JsonEncoding.UTF8)) {
             generator.setPrettyPrinter(lines);
-            Json.MAPPER.writeTree(generator, content);
+            content.on(generator);
             generator.writeRaw('\n');
         }
     }

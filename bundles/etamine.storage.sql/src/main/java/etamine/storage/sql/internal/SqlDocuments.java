@@ -15,6 +15,10 @@ final class SqlDocuments {
     private static final String LATEST = SELECT
             + " join documents d on d.shelf = r.shelf and d.id = r.id and d.revision = r.revision where d.shelf = ?";
 
+    private static final String IDS = "select d.id from documents d join revisions r"
+            + " on r.shelf = d.shelf and r.id = d.id and r.revision = d.revision"
+            + " where d.shelf = ? and r.json <> '' order by d.id";
+
     private static final String AS_OF = SELECT
             + " where r.shelf = ? and r.revision = (select max(p.revision) from revisions p"
             + " join commits b on b.revision = p.written where p.shelf = r.shelf and p.id = r.id and b.at <= ?)"
@@ -28,6 +32,10 @@ final class SqlDocuments {
 
     static List<Document> present(Session session, String shelf) throws SQLException {
         return session.list(LATEST + " and r.json <> '' order by d.id", SqlDocuments::document, shelf);
+    }
+
+    static List<String> presentIds(Session session, String shelf) throws SQLException {
+        return session.list(IDS, row -> row.getString(1), shelf);
     }
 
     static List<Document> revisions(Session session, String shelf, String id) throws SQLException {

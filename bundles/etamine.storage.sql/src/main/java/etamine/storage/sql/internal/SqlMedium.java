@@ -79,6 +79,11 @@ final class SqlMedium implements Medium {
     }
 
     @Override
+    public List<String> presentIds(String shelf) {
+        return connections.read(session -> SqlDocuments.presentIds(session, shelf));
+    }
+
+    @Override
     public List<Document> revisions(String shelf, String id) {
         return connections.read(session -> SqlDocuments.revisions(session, shelf, id));
     }

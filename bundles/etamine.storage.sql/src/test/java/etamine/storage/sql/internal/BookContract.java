@@ -70,6 +70,21 @@ abstract class BookContract {
     }
 
     @Test
+    void namesTheDocumentsOfAShelfWithoutThoseRemoved() {
+        book.write("fill", transaction -> {
+            transaction.save("photos", "b", 0, "{\"id\":\"b\"}");
+            transaction.save("photos", "c", 0, "{\"id\":\"c\"}");
+            return transaction.save("photos", "a", 0, "{\"id\":\"a\"}");
+        });
+        book.write("clear", transaction -> {
+            transaction.remove("photos", "c", Document.ANY);
+            return 0;
+        });
+        assertThat(book.shelf("photos").ids()).containsExactly("a", "b");
+        assertThat(book.shelf("nothing").ids()).isEmpty();
+    }
+
+    @Test
     void givesBackWhatWasSavedAlsoAfterReopening() {
         assertThat(save("stock", 0, "{\"name\":\"Fond brun, été\"}")).isEqualTo(1);
         Document expected = new Document("stock", 1, MORNING, "Save stock", "{\"name\":\"Fond brun, été\"}");
