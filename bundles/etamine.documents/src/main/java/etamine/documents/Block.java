@@ -12,6 +12,7 @@ public sealed interface Block
                 Block.Together,
                 Block.Beside,
                 Block.NewPage,
+                Block.Photo,
                 Drawing {
 
     /** A smaller heading; stays with what follows it. */
@@ -25,6 +26,23 @@ public sealed interface Block
 
     /** What follows begins on a page of its own; nothing happens at the top of a page. */
     record NewPage() implements Block {}
+
+    /**
+     * A picture as wide as its column, but never so tall that it pushes the rest away.
+     *
+     * @param picture the picture
+     * @param text what is seen on it, for those who do not see it
+     * @param tallest the most it is tall on paper, in points of 1/72 inch, more than 0
+     */
+    record Photo(Picture picture, String text, int tallest) implements Block {
+
+        /** Checks the height. */
+        public Photo {
+            if (tallest <= 0) {
+                throw new IllegalArgumentException("A picture on paper is more than 0 points tall.");
+            }
+        }
+    }
 
     /**
      * Labels with values, one pair a line.

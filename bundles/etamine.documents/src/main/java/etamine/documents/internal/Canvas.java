@@ -1,6 +1,7 @@
 package etamine.documents.internal;
 
 import etamine.documents.Drawing;
+import etamine.documents.Picture;
 import java.io.IOException;
 
 /** Where blocks are laid out: a place that moves down, within a left edge and a width, in points. */
@@ -69,6 +70,9 @@ abstract class Canvas {
 
     /** Draws a picture below the present place. */
     abstract void draw(Drawing drawing, float scale) throws IOException;
+
+    /** Shows a picture that stands on the present place. */
+    abstract void photo(Picture picture, float wide, float high) throws IOException;
 
     void down(float by) {
         to(y() - by);

@@ -1,6 +1,7 @@
 package etamine.documents.internal;
 
 import etamine.documents.Drawing;
+import etamine.documents.Picture;
 
 /** A page without an end on which nothing is drawn: laying blocks out on it tells how tall they are. */
 final class Endless extends Canvas {
@@ -53,6 +54,11 @@ final class Endless extends Canvas {
 
     @Override
     void line(float fromX, float fromY, float toX, float toY, float thickness) {
+        // only measures
+    }
+
+    @Override
+    void photo(Picture picture, float wide, float high) {
         // only measures
     }
 

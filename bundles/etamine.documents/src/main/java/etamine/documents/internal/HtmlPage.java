@@ -17,7 +17,8 @@ final class HtmlPage {
             + "aside{border:2px solid;padding:.5em .8em;margin:.8em 0;white-space:pre-line}"
             + "aside b{padding-right:.6em}.t,tr,aside,svg{break-inside:avoid}h2{break-after:avoid}"
             + ".n{break-before:page}.b{display:flex;flex-wrap:wrap;gap:0 2em}.b>div{min-width:16em}"
-            + "svg{max-width:100%;height:auto;font-family:sans-serif}";
+            + "svg{max-width:100%;height:auto;font-family:sans-serif}"
+            + "img{max-width:100%;width:auto;height:auto;break-inside:avoid}";
 
     private final StringBuilder out = new StringBuilder();
 
@@ -80,7 +81,18 @@ final class HtmlPage {
             out.append("</div>\n");
         } else if (block instanceof Block.NewPage) {
             out.append("<div class=\"n\"></div>\n");
+        } else if (block instanceof Block.Photo photo) {
+            photo(photo);
         }
+    }
+
+    private void photo(Block.Photo photo) {
+        out.append("<img alt=\"").append(HtmlText.escape(photo.text()));
+        out.append("\" width=\"").append(photo.picture().width());
+        out.append("\" height=\"").append(photo.picture().height());
+        out.append("\" style=\"max-height:").append(photo.tallest());
+        out.append("pt\" src=\"data:image/jpeg;base64,");
+        out.append(photo.picture().base64()).append("\"/>\n");
     }
 
     private void column(List<Block> blocks, int percent) {

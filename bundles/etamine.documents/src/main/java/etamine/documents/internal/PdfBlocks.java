@@ -52,6 +52,8 @@ final class PdfBlocks {
             beside(canvas, beside);
         } else if (block instanceof Block.NewPage) {
             canvas.next();
+        } else if (block instanceof Block.Photo photo) {
+            photo(canvas, photo);
         }
     }
 
@@ -135,6 +137,21 @@ final class PdfBlocks {
         Endless endless = new Endless(canvas.text(), width, canvas.pageHeight());
         blocks(endless, blocks);
         return endless.height();
+    }
+
+    private void photo(Canvas canvas, Block.Photo photo) throws IOException {
+        float tallest = Math.min(photo.tallest(), canvas.pageHeight() - sizes.gap(12));
+        float wide = canvas.width();
+        float high = wide * photo.picture().height() / photo.picture().width();
+        if (high > tallest) {
+            wide = wide * tallest / high;
+            high = tallest;
+        }
+        canvas.down(sizes.gap(4));
+        canvas.need(high);
+        canvas.down(high);
+        canvas.photo(photo.picture(), wide, high);
+        canvas.down(sizes.gap(8));
     }
 
     private void drawing(Canvas canvas, Drawing drawing) throws IOException {

@@ -1,6 +1,7 @@
 package etamine.documents.internal;
 
 import etamine.documents.Drawing;
+import etamine.documents.Picture;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +9,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.graphics.image.JPEGFactory;
 import org.apache.pdfbox.util.Matrix;
 
 /** The pages of a document and the place on the present one, in points from the foot. */
@@ -89,6 +91,11 @@ final class PdfPages extends Canvas {
         content.transform(new Matrix(scale, 0, 0, scale, left(), y));
         PdfDrawing.draw(drawing, content, text());
         content.restoreGraphicsState();
+    }
+
+    @Override
+    void photo(Picture picture, float wide, float high) throws IOException {
+        content.drawImage(JPEGFactory.createFromByteArray(document, picture.bytes()), left(), y, wide, high);
     }
 
     /** Puts the foot on every page and closes the last. */
