@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import org.eclipse.jface.fieldassist.ContentProposal;
 import org.eclipse.jface.fieldassist.IContentProposal;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 
 /**
@@ -95,7 +94,6 @@ public final class ChoiceField extends EntryField<Choice> {
     }
 
     private void sizePopup() {
-        Point size = control().getSize();
-        proposals.setPopupSize(new Point(Math.max(220, size.x), 220));
+        proposals.room(Math.max(220, control().getSize().x), 220);
     }
 }

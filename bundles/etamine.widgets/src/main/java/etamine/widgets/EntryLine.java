@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.eclipse.jface.fieldassist.ContentProposal;
 import org.eclipse.jface.fieldassist.IContentProposal;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Control;
@@ -57,14 +56,17 @@ final class EntryLine {
 
     private void listen() {
         text.addListener(SWT.FocusIn, event -> owner.acts().entered(row()));
-        text.addListener(SWT.FocusOut, event -> leaveLater());
+        text.addListener(SWT.FocusOut, event -> {
+            text.setSelection(0); // what is too long for its field shows its beginning
+            leaveLater();
+        });
         text.addListener(SWT.DefaultSelection, event -> enter());
         text.addListener(SWT.Modify, event -> remove.setVisible(!text.getText().isBlank()));
         text.addListener(SWT.Verify, this::pasted);
         text.addListener(SWT.Traverse, this::traverse);
         text.addListener(SWT.KeyDown, this::key);
         text.addListener(SWT.MouseVerticalWheel, owner::wheel);
-        text.addListener(SWT.Resize, event -> proposals.setPopupSize(new Point(Math.max(300, text.getSize().x), 200)));
+        text.addListener(SWT.Resize, event -> proposals.room(Math.max(300, text.getSize().x), 200));
     }
 
     private IContentProposal[] proposals(String typed) {

@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.eclipse.jface.fieldassist.ContentProposal;
 import org.eclipse.jface.fieldassist.IContentProposal;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
@@ -60,7 +59,10 @@ final class GridRow {
         Spoken.id(text, id);
         text.setMessage(column.hint());
         text.addListener(SWT.FocusIn, event -> grid.entered(this));
-        text.addListener(SWT.FocusOut, event -> leaveLater());
+        text.addListener(SWT.FocusOut, event -> {
+            text.setSelection(0); // what is too long for its field shows its beginning
+            leaveLater();
+        });
         text.addListener(SWT.DefaultSelection, event -> enter());
         text.addListener(SWT.Modify, event -> offerRemoval());
         text.addListener(SWT.KeyDown, this::escape);
@@ -72,7 +74,7 @@ final class GridRow {
                         .toArray(IContentProposal[]::new),
                 CHARACTERS);
         proposals.setAutoActivationDelay(120);
-        text.addListener(SWT.Resize, event -> proposals.setPopupSize(new Point(Math.max(260, text.getSize().x), 180)));
+        text.addListener(SWT.Resize, event -> proposals.room(Math.max(260, text.getSize().x), 180));
         entries.add(text);
         return text;
     }

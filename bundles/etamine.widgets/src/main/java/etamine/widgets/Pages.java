@@ -26,6 +26,7 @@ public final class Pages extends Composite {
     private final StackLayout stack = new StackLayout();
     private final Map<String, Page> pages = new LinkedHashMap<>();
     private final List<Consumer<String>> onShow = new ArrayList<>();
+    private Consumer<String> focus = this::first;
     private String shown = "";
 
     private static final class Page {
@@ -107,6 +108,16 @@ public final class Pages extends Composite {
         return this;
     }
 
+    /** Puts the keyboard into a page that keys have turned to, by its id; else its first control gets it. */
+    public Pages focusing(Consumer<String> how) {
+        focus = how;
+        return this;
+    }
+
+    private void first(String id) {
+        pages.get(id).control.setFocus();
+    }
+
     private void followKeys() {
         org.eclipse.swt.widgets.Listener keys = this::turn;
         getDisplay().addFilter(SWT.KeyDown, keys);
@@ -126,9 +137,9 @@ public final class Pages extends Composite {
         List<String> ids = List.copyOf(pages.keySet());
         boolean within = holds(stage, control);
         show(ids.get(Math.floorMod(ids.indexOf(shown) + (down ? 1 : -1), ids.size())));
-        Page now = pages.get(shown);
-        if (!within || !now.control.setFocus()) {
-            now.name.setFocus();
+        pages.get(shown).name.setFocus();
+        if (within) {
+            focus.accept(shown);
         }
         event.doit = false;
     }

@@ -7,6 +7,7 @@ import org.eclipse.jface.fieldassist.IContentProposal;
 import org.eclipse.jface.fieldassist.IContentProposalProvider;
 import org.eclipse.jface.fieldassist.TextContentAdapter;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Text;
 
@@ -19,29 +20,43 @@ final class TypeAhead extends ContentProposalAdapter {
 
     private static final String LETTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ, \b";
 
+    private final Text text;
+    private int width = 260;
+    private int most = 180;
+
     private TypeAhead(Text text, IContentProposalProvider provider, KeyStroke key, String characters) {
-        super(text, new TextContentAdapter(), timely(text, provider), key, characters.toCharArray());
+        super(text, new TextContentAdapter(), null, key, characters.toCharArray());
+        this.text = text;
+        setContentProposalProvider(timely(provider));
         setProposalAcceptanceStyle(PROPOSAL_REPLACE);
         setPropagateKeys(true);
-        text.addListener(SWT.FocusOut, event -> text.getDisplay().asyncExec(() -> closeAfter(text)));
+        text.addListener(SWT.FocusOut, event -> text.getDisplay().asyncExec(() -> closeAfter()));
     }
 
-    private static IContentProposalProvider timely(Text text, IContentProposalProvider provider) {
+    /** How wide the list is, and how high at most; a short one takes no more height than it needs. */
+    void room(int wide, int high) {
+        width = wide;
+        most = high;
+    }
+
+    private IContentProposalProvider timely(IContentProposalProvider provider) {
         return (typed, position) -> {
-            IContentProposal[] found =
-                    isElsewhere(text) ? new IContentProposal[0] : provider.getProposals(typed, position);
+            IContentProposal[] found = isElsewhere() ? new IContentProposal[0] : provider.getProposals(typed, position);
             boolean said = found.length == 1 && found[0].getContent().equals(typed);
+            if (!text.isDisposed() && !isProposalPopupOpen()) {
+                setPopupSize(new Point(width, Math.min(most, found.length * text.getLineHeight() * 3 / 2 + 16)));
+            }
             return said ? new IContentProposal[0] : found;
         };
     }
 
-    private static boolean isElsewhere(Text text) {
+    private boolean isElsewhere() {
         Control focus = text.isDisposed() ? null : text.getDisplay().getFocusControl();
         return text.isDisposed() || focus != null && focus != text && focus.getShell() == text.getShell();
     }
 
-    private void closeAfter(Text text) {
-        if (isElsewhere(text) && isProposalPopupOpen()) {
+    private void closeAfter() {
+        if (isElsewhere() && isProposalPopupOpen()) {
             closeProposalPopup();
         }
     }

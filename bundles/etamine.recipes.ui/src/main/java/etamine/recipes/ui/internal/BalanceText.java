@@ -22,7 +22,9 @@ final class BalanceText {
         add(parts, "trimmed away ", balance.trim());
         add(parts, "water taken up ", balance.added());
         balance.lost().ifPresent(lost -> parts.add(lost(balance, lost)));
-        parts.add("comes out " + model.text(balance.out()));
+        if (balance.complete() || balance.out().signum() > 0) {
+            parts.add("comes out " + model.text(balance.out()));
+        }
         String sentence = String.join(", ", parts) + ".";
         return balance.complete()
                 ? sentence

@@ -3,9 +3,9 @@ package etamine.recipes.ui.internal;
 import etamine.recipes.Cards.Terms;
 import etamine.widgets.FormDialog;
 import etamine.widgets.FormPane;
-import etamine.widgets.QuantityField;
 import java.util.Optional;
 import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Text;
 
 /** Asks what is to go on paper and how. */
 final class CardDialog {
@@ -15,9 +15,9 @@ final class CardDialog {
     private Optional<Fields> fields = Optional.empty();
     private Optional<CardWish> wish = Optional.empty();
 
-    private record Fields(Pick paper, Pick sheet, Pick print, QuantityField amount, Pick end) {
+    private record Fields(Pick paper, Pick sheet, Pick print, Text amount, Pick end) {
         CardWish wish() {
-            return CardWish.of(paper.id(), sheet.id(), print.id(), amount.value(), end.id());
+            return CardWish.of(paper.id(), sheet.id(), print.id(), CardWish.amount(amount.getText()), end.id());
         }
     }
 
@@ -37,7 +37,7 @@ final class CardDialog {
         return new FormDialog(parent, "Print or save a card", this::fill)
                 .button("Go on")
                 .check(() ->
-                        fields.flatMap(each -> CardWish.problem(each.amount().value())))
+                        fields.flatMap(each -> CardWish.problem(each.amount().getText())))
                 .onAccept(() -> wish = fields.map(Fields::wish));
     }
 
@@ -50,7 +50,8 @@ final class CardDialog {
         Pick sheet = Pick.in(form, "Sheet", "field:card-sheet", CardWish.sheets());
         sheet.choose(usual.sheet().name());
         Pick print = Pick.in(form, "Print", "field:card-print", CardWish.prints());
-        QuantityField amount = form.quantity("For how much (empty: as written)", "field:card-amount");
+        Text amount = form.text("For how many portions, or how much", "field:card-amount");
+        amount.setMessage("as written; 52, or 3 l");
         Pick end = Pick.in(form, "Then", "field:card-end", CardWish.ends());
         fields = Optional.of(new Fields(paper, sheet, print, amount, end));
     }

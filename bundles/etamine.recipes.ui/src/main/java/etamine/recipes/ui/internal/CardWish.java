@@ -1,6 +1,8 @@
 package etamine.recipes.ui.internal;
 
+import etamine.measures.MeasureException;
 import etamine.measures.Quantity;
+import etamine.measures.QuantityText;
 import etamine.recipes.Cards;
 import etamine.recipes.Cards.Terms;
 import etamine.widgets.Choice;
@@ -44,9 +46,23 @@ record CardWish(boolean menu, Terms terms, boolean print) {
         return new CardWish(paper.equals(MENU), terms, end.equals(PRINT));
     }
 
-    /** What is wrong with an amount. */
-    static Optional<String> problem(Optional<Quantity> amount) {
-        return amount.filter(wanted -> wanted.signum() <= 0)
-                .map(wanted -> "Write more than zero, such as 12 portion, or leave it empty.");
+    /** How much was typed: a number alone means portions, nothing means as written. */
+    static Optional<Quantity> amount(String typed) {
+        String text = typed.strip();
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(QuantityText.parse(text.matches("[0-9]{1,6}") ? text + " portion" : text));
+    }
+
+    /** What is wrong with an amount as typed. */
+    static Optional<String> problem(String typed) {
+        try {
+            return amount(typed)
+                    .filter(wanted -> wanted.signum() <= 0)
+                    .map(wanted -> "Write more than zero, such as 12, or leave it empty.");
+        } catch (MeasureException unclear) {
+            return Optional.of(unclear.getMessage());
+        }
     }
 }

@@ -11,8 +11,8 @@ enum Field {
     REDUCES_TO("Reduces to", "1/4 or 25 %"),
     MENU_PRICE("Menu price, with tax", "24.00"),
     TAX("Tax, % of the net", "0"),
-    Q_PERCENT("Q factor, % for what is too small to measure", "0"),
-    Q_AMOUNT("Q factor, amount for what comes with every plate", "0.00"),
+    Q_PERCENT("Q factor, %", "2"),
+    Q_AMOUNT("Q factor, amount", "0.00"),
     PACKAGING("Packaging, a portion", "0.00"),
     TARGET("Food cost aim, %", "30"),
     NOTES("Notes", "");

@@ -18,7 +18,9 @@ final class MenuSection {
         this.fields = fields;
         form.heading("On the menu");
         List.of(Field.MENU_PRICE, Field.TAX, Field.PACKAGING, Field.TARGET).forEach(fields::small);
-        List.of(Field.Q_PERCENT, Field.Q_AMOUNT).forEach(fields::wide);
+        List.of(Field.Q_PERCENT, Field.Q_AMOUNT).forEach(fields::small);
+        form.remark(
+                "Q factor: a percentage for what is too small to measure, an amount for what comes with every plate.");
         form.heading("Drinks with it");
         drinks = form.wide(this::grid);
     }

@@ -68,17 +68,7 @@ record NewItem(
 
     /** The unit whose weight would help: that of the line where it is none of weight. */
     Optional<Unit> weighable() {
-        return missing.quantity()
-                .map(Quantity::unit)
-                .filter(unit -> unit.dimension() != Dimension.MASS)
-                .filter(unit -> missing.item().isPresent()
-                        || !preparation.isEmpty()
-                        || unit.dimension() != Dimension.VOLUME
-                        || unit.dimension() != dimension());
-    }
-
-    private Dimension dimension() {
-        return unit(countIn).dimension();
+        return missing.quantity().map(Quantity::unit).filter(unit -> unit.dimension() != Dimension.MASS);
     }
 
     /** What is wrong with what was filled in, if anything. */

@@ -49,7 +49,8 @@ final class RecipesBench implements Bench {
         page("allergens", "Allergens", AllergenPane::new);
         page("tests", "Tests", TestsPage::new);
         page("history", "History", HistoryPage::new);
-        pages.onShow(id -> turned());
+        pages.onShow(id -> turned())
+                .focusing(id -> page().filter(page -> recipe().isPresent()).ifPresent(RecipePage::focus));
         list.onSelect(recipe -> selected());
         sash.setWeights(34, 66);
         refresh();

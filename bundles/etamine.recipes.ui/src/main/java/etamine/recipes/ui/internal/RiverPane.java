@@ -20,10 +20,12 @@ import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
 
 /** What flows into the recipe and what falls away: the river above, the same as a table below. */
 final class RiverPane implements RecipePage {
     private static final int COLUMNS = 5;
+    private static final int NOTE_LINES = 3; // the rest is scrolled to: the drawing is what somebody came for
 
     private final Desk desk;
     private final RiverModel model;
@@ -31,7 +33,7 @@ final class RiverPane implements RecipePage {
     private final Button batch;
     private final Button print;
     private final Button save;
-    private final Label notes;
+    private final Text notes;
     private final RiverDrawing river;
     private final ListTable<RiverRow> table;
     private Optional<Recipe> recipe = Optional.empty();
@@ -49,7 +51,10 @@ final class RiverPane implements RecipePage {
         space.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false));
         print = button("Print", "action:print-river", this::print);
         save = button("Save…", "action:save-river", this::save);
-        notes = new Label(pane, SWT.WRAP);
+        notes = Spoken.id(new Text(pane, SWT.MULTI | SWT.WRAP | SWT.READ_ONLY | SWT.V_SCROLL), "river:notes");
+        Spoken.name(notes, "What the river does not know");
+        notes.setBackground(pane.getBackground());
+        notes.addListener(SWT.Traverse, event -> event.doit = true);
         notes.setLayoutData(new GridData(SWT.FILL, SWT.CENTER, true, false, COLUMNS, 1));
         notes.setForeground(Palette.of(pane).text(Tone.WARN));
         SashForm sash = new SashForm(pane, SWT.VERTICAL);
@@ -121,7 +126,9 @@ final class RiverPane implements RecipePage {
         String text = String.join("\n", view.map(RiverView::notes).orElse(List.of()));
         notes.setText(text);
         notes.setVisible(!text.isEmpty());
-        ((GridData) notes.getLayoutData()).exclude = text.isEmpty();
+        GridData room = (GridData) notes.getLayoutData();
+        room.exclude = text.isEmpty();
+        room.heightHint = Math.min(NOTE_LINES, text.split("\n").length * 2) * notes.getLineHeight();
         boolean drawn = view.filter(shown -> !shown.pools().isEmpty()).isPresent();
         print.setEnabled(drawn && papers().isPresent());
         save.setEnabled(drawn && papers().isPresent());

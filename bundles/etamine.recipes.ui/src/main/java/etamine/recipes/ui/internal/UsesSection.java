@@ -92,6 +92,13 @@ final class UsesSection implements EntryLines.Acts {
         }
     }
 
+    /** What was said of a pasted list no longer holds once all of it is understood. */
+    private void forgetReport() {
+        if (sheet().unclear() == 0) {
+            say("");
+        }
+    }
+
     private void say(String sentence) {
         form.say(report, sentence);
     }
@@ -108,6 +115,7 @@ final class UsesSection implements EntryLines.Acts {
         }
         List<LineSheet.Entry> before = sheet().entries();
         boolean understood = sheet().type(row, typed);
+        forgetReport();
         if (before.equals(sheet().entries())) {
             show();
         } else {
@@ -206,6 +214,7 @@ final class UsesSection implements EntryLines.Acts {
                 .ifPresent(filled ->
                         start("Adding " + missing.name(), () -> desk.model().start(filled), () -> {
                             sheet().reread(row, desk.model().renamed(typed, filled));
+                            forgetReport();
                             save();
                             lines.focusRow(row + 1);
                         }));

@@ -42,6 +42,14 @@ class CardDialogTest {
     }
 
     @Test
+    void takesANumberAloneForPortions() {
+        assertThat(CardWish.amount(" 52 ")).contains(Quantity.parse("52 portion"));
+        assertThat(CardWish.amount("3 l")).contains(Quantity.parse("3 l"));
+        assertThat(CardWish.amount(" ")).isEmpty();
+        assertThat(CardWish.problem("many")).isPresent();
+    }
+
+    @Test
     void staysOpenForAnAmountOfNothing() {
         CardDialog dialog = new CardDialog(DISPLAY.shell(600, 400), "Purée", LETTER);
         Shell opened = open(dialog.dialog());
