@@ -28,22 +28,33 @@ public interface Cards {
      * @param sheet the sheet
      * @param large whether it is to be read on a wall
      * @param amount how much the card is for, such as 12 portions or 3 l; as written when empty
+     * @param photo whether a card to be read in the hand shows the photo of the recipe, where there is one
      */
-    record Terms(Sheet sheet, boolean large, Optional<Quantity> amount) {
+    record Terms(Sheet sheet, boolean large, Optional<Quantity> amount, boolean photo) {
+
+        /** With a photo where there is one. */
+        public Terms(Sheet sheet, boolean large, Optional<Quantity> amount) {
+            this(sheet, large, amount, true);
+        }
 
         /** The same on another sheet. */
         public Terms on(Sheet other) {
-            return new Terms(other, large, amount);
+            return new Terms(other, large, amount, photo);
         }
 
         /** The same in another size of type. */
         public Terms large(boolean wall) {
-            return new Terms(sheet, wall, amount);
+            return new Terms(sheet, wall, amount, photo);
         }
 
         /** The same for so much. */
         public Terms forAmount(Optional<Quantity> wanted) {
-            return new Terms(sheet, large, wanted);
+            return new Terms(sheet, large, wanted, photo);
+        }
+
+        /** The same with the photo or without. */
+        public Terms withPhoto(boolean wanted) {
+            return new Terms(sheet, large, amount, wanted);
         }
     }
 

@@ -15,9 +15,10 @@ final class CardDialog {
     private Optional<Fields> fields = Optional.empty();
     private Optional<CardWish> wish = Optional.empty();
 
-    private record Fields(Pick paper, Pick sheet, Pick print, Text amount, Pick end) {
+    private record Fields(Pick paper, Pick sheet, Pick print, Pick photo, Text amount, Pick end) {
         CardWish wish() {
-            return CardWish.of(paper.id(), sheet.id(), print.id(), CardWish.amount(amount.getText()), end.id());
+            return CardWish.of(paper.id(), sheet.id(), print.id(), CardWish.amount(amount.getText()), end.id())
+                    .withPhoto(photo.id());
         }
     }
 
@@ -50,9 +51,10 @@ final class CardDialog {
         Pick sheet = Pick.in(form, "Sheet", "field:card-sheet", CardWish.sheets());
         sheet.choose(usual.sheet().name());
         Pick print = Pick.in(form, "Print", "field:card-print", CardWish.prints());
+        Pick photo = Pick.in(form, "Photo (not in large print)", "field:card-photo", CardWish.photos());
         Text amount = form.text("For how many portions, or how much", "field:card-amount");
         amount.setMessage("as written; 52, or 3 l");
         Pick end = Pick.in(form, "Then", "field:card-end", CardWish.ends());
-        fields = Optional.of(new Fields(paper, sheet, print, amount, end));
+        fields = Optional.of(new Fields(paper, sheet, print, photo, amount, end));
     }
 }

@@ -21,6 +21,8 @@ record CardWish(boolean menu, Terms terms, boolean print) {
     private static final String MENU = "menu";
     private static final String HAND = "hand";
     private static final String WALL = "wall";
+    private static final String PHOTO = "photo";
+    private static final String PLAIN = "plain";
     private static final String PRINT = "print";
     private static final String SAVE = "save";
 
@@ -34,6 +36,15 @@ record CardWish(boolean menu, Terms terms, boolean print) {
 
     static List<Choice> prints() {
         return List.of(new Choice(HAND, "To read in the hand"), new Choice(WALL, "Large, for the wall"));
+    }
+
+    static List<Choice> photos() {
+        return List.of(new Choice(PHOTO, "With its photo"), new Choice(PLAIN, "Without"));
+    }
+
+    /** The same with the photo or without, by the id of the choice; in large print there is none. */
+    CardWish withPhoto(String photo) {
+        return new CardWish(menu, terms.withPhoto(photo.equals(PHOTO)), print);
     }
 
     static List<Choice> ends() {

@@ -9,6 +9,7 @@ import etamine.recipes.AllergenRollUp;
 import etamine.recipes.Balances;
 import etamine.recipes.Cards;
 import etamine.recipes.RecipeBook;
+import etamine.recipes.RecipePhotos;
 import etamine.recipes.RecipeSearch;
 import etamine.recipes.Revisions;
 import etamine.recipes.RiverPapers;
@@ -87,6 +88,12 @@ public final class RecipesStation implements Station {
             policyOption = ReferencePolicyOption.GREEDY)
     private volatile @Nullable Cards cards;
 
+    @Reference(
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    private volatile @Nullable RecipePhotos photos;
+
     /** The station of the open book. */
     @Activate
     public RecipesStation(
@@ -151,7 +158,11 @@ public final class RecipesStation implements Station {
                 past,
                 search,
                 new Insight(
-                        allergens, rivers, () -> Optional.ofNullable(riverPapers), () -> Optional.ofNullable(cards)),
+                        allergens,
+                        rivers,
+                        () -> Optional.ofNullable(riverPapers),
+                        () -> Optional.ofNullable(cards),
+                        () -> Optional.ofNullable(photos)),
                 new Kitchenware.Neighbours(
                         () -> Optional.ofNullable(items),
                         () -> Optional.ofNullable(starter),

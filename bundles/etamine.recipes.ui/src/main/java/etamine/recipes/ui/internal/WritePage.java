@@ -14,6 +14,7 @@ final class WritePage implements RecipePage {
     private final FormPane form;
     private final FormFields fields;
     private final HeadSection head;
+    private final PhotoSection photo;
     private final UsesSection uses;
     private final MakesSection makes;
     private final StepsSection steps;
@@ -24,6 +25,7 @@ final class WritePage implements RecipePage {
         form = new FormPane(parent);
         fields = new FormFields(form, desk);
         head = new HeadSection(form, fields, desk, this::jump);
+        photo = new PhotoSection(form, desk);
         uses = new UsesSection(form, desk);
         makes = new MakesSection(form, fields, desk);
         steps = new StepsSection(form, desk);
@@ -47,6 +49,7 @@ final class WritePage implements RecipePage {
     private void show(Recipe recipe) {
         fields.show(recipe);
         head.show(recipe);
+        photo.show(recipe);
         uses.show(recipe);
         makes.show(recipe);
         steps.show(recipe);

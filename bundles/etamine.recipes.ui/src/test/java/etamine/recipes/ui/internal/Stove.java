@@ -1,5 +1,6 @@
 package etamine.recipes.ui.internal;
 
+import etamine.documents.internal.CameraPictures;
 import etamine.kitchen.item.Allergens;
 import etamine.kitchen.item.Item;
 import etamine.kitchen.item.ItemStarter;
@@ -9,6 +10,7 @@ import etamine.measures.Equivalence;
 import etamine.measures.Quantity;
 import etamine.measures.Ratio;
 import etamine.measures.Unit;
+import etamine.recipes.RecipePhotos;
 import etamine.recipes.RecipeSearch;
 import etamine.recipes.Revisions;
 import etamine.recipes.Trials;
@@ -21,6 +23,7 @@ import etamine.recipes.internal.book.ShelvedRecipes;
 import etamine.recipes.internal.find.IndexedSearch;
 import etamine.recipes.internal.line.TypedLines;
 import etamine.recipes.internal.need.GraphRecipes;
+import etamine.recipes.internal.photo.BookPhotos;
 import etamine.recipes.internal.revision.ShelfRevisions;
 import etamine.recipes.internal.river.GraphRivers;
 import etamine.recipes.internal.scale.ExactScaling;
@@ -57,6 +60,7 @@ final class Stove {
     private final MadeItems made = new MadeItems(shelf, () -> Optional.of(this.items()));
     final GraphRecipes recipes = new GraphRecipes(shelf, () -> Optional.of(items()), made);
     final ShelvedRecipes writing = new ShelvedRecipes(shelf, () -> Optional.of(items()), made);
+    final RecipePhotos photos = new BookPhotos(book, recipes, writing, writing, new CameraPictures());
     final UseLines lines = new TypedLines(() -> Optional.of(items()), made);
     final Kitchenware ware = new Kitchenware(
             recipes,
@@ -72,7 +76,8 @@ final class Stove {
                     new RolledAllergens(() -> Optional.of(items()), made),
                     new GraphRivers(shelf, () -> Optional.of(items()), made),
                     Optional::empty,
-                    Optional::empty),
+                    Optional::empty,
+                    () -> Optional.of(this.photos)),
             new Kitchenware.Neighbours(
                     () -> Optional.of(items()), () -> Optional.of(this.starter), Optional::empty, Optional::empty));
     final RecipesModel model = new RecipesModel(ware);

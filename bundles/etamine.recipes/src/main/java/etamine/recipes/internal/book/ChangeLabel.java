@@ -33,6 +33,7 @@ final class ChangeLabel {
         note(parts, "menu price", was, is, Recipe::menu);
         note(parts, "drinks", was, is, Recipe::drinks);
         note(parts, "notes", was, is, Recipe::notes);
+        note(parts, "photo", was, is, Recipe::photo);
         return "Change " + (parts.isEmpty() ? "recipe" : String.join(", ", parts)) + " of " + is.name();
     }
 

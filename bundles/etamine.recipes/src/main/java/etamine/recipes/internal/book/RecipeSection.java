@@ -11,6 +11,7 @@ import etamine.kitchen.exchange.Facts;
 import etamine.kitchen.exchange.ReadEntry;
 import etamine.kitchen.exchange.SchemaWords;
 import etamine.kitchen.recipe.Recipe;
+import etamine.recipes.internal.NamedPhotos;
 import etamine.recipes.internal.RecipeGraph;
 import etamine.recipes.internal.RecipeShelf;
 import etamine.recipes.internal.form.LinePointers;
@@ -20,6 +21,7 @@ import etamine.storage.Document;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -28,11 +30,13 @@ import org.osgi.service.component.annotations.Reference;
 @Component
 public final class RecipeSection implements ExchangeSection {
     private final RecipeShelf shelf;
+    private final NamedPhotos photos;
 
     /** The section of that shelf. */
     @Activate
     public RecipeSection(@Reference RecipeShelf shelf) {
         this.shelf = shelf;
+        this.photos = new NamedPhotos(shelf);
     }
 
     @Override
@@ -76,7 +80,7 @@ public final class RecipeSection implements ExchangeSection {
         }
         FileChecks checks = FileChecks.of(facts, RecipeGraph.of(facts.all(Recipe.class)));
         checks.declare(facts);
-        return recipes.stream().map(read -> read.entry(checks)).toList();
+        return recipes.stream().map(read -> read.entry(checks, photos)).toList();
     }
 
     private static Read recipe(String pointer, JsonNode node, Facts facts) {
@@ -92,14 +96,19 @@ public final class RecipeSection implements ExchangeSection {
     /** One entry before it is judged. */
     private record Read(
             String pointer, Recipe recipe, LinePointers places, List<ExchangeEntry.Trouble> troubles, String json) {
-        ExchangeEntry entry(FileChecks checks) {
+        ExchangeEntry entry(FileChecks checks, NamedPhotos photos) {
             return new ReadEntry(
                     pointer,
                     recipe.id(),
                     troubles,
                     facts -> checks.faults(recipe, places),
-                    facts -> checks.doubts(recipe, places),
-                    transaction -> transaction.save(RecipeShelf.NAME, recipe.id(), Document.ANY, json));
+                    facts -> Stream.of(checks.doubts(recipe, places), NamedPhotos.doubts(recipe, facts))
+                            .flatMap(List::stream)
+                            .toList(),
+                    transaction -> {
+                        photos.follow(transaction, recipe.id(), recipe.photo());
+                        transaction.save(RecipeShelf.NAME, recipe.id(), Document.ANY, json);
+                    });
         }
     }
 

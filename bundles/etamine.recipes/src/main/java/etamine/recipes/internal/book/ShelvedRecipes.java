@@ -15,6 +15,7 @@ import etamine.recipes.RecipeBook;
 import etamine.recipes.internal.ItemView;
 import etamine.recipes.internal.KnownItems;
 import etamine.recipes.internal.MadeItems;
+import etamine.recipes.internal.NamedPhotos;
 import etamine.recipes.internal.RecipeGraph;
 import etamine.recipes.internal.RecipeShelf;
 import etamine.recipes.internal.RecipeView;
@@ -43,6 +44,7 @@ public final class ShelvedRecipes implements RecipeBook, RecipeWriter {
     private final KnownItems known;
     private final MadeItems made;
     private final RecipeView view;
+    private final NamedPhotos photos;
 
     /** The recipes on that shelf. */
     @Activate
@@ -51,6 +53,7 @@ public final class ShelvedRecipes implements RecipeBook, RecipeWriter {
         this.known = known;
         this.made = made;
         this.view = new RecipeView(shelf, known, made);
+        this.photos = new NamedPhotos(shelf);
     }
 
     @Override
@@ -111,6 +114,7 @@ public final class ShelvedRecipes implements RecipeBook, RecipeWriter {
         Optional<Document> stored = transaction.get(RecipeShelf.NAME, recipe.id());
         String json = stored.map(document -> shelf.form().rewrite(document.json(), recipe))
                 .orElseGet(() -> shelf.form().write(recipe));
+        photos.follow(transaction, recipe.id(), recipe.photo());
         return transaction.save(RecipeShelf.NAME, recipe.id(), expected, json);
     }
 
@@ -125,6 +129,7 @@ public final class ShelvedRecipes implements RecipeBook, RecipeWriter {
         long revision = revision(id);
         shelf.book().write("Remove " + recipe.name(), transaction -> {
             transaction.remove(RecipeShelf.NAME, id, revision);
+            photos.follow(transaction, id, Optional.empty());
             return revision;
         });
         return new Change.Done(id, 0);

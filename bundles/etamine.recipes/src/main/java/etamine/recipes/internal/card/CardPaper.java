@@ -16,6 +16,8 @@ import java.util.stream.Collectors;
 
 /** What stands on one card, top to bottom. */
 final class CardPaper {
+    private static final int FACTS_PERCENT = 56;
+
     private final Recipe recipe;
     private final Optional<Scaled.Batch> scaled;
     private final CardLines lines;
@@ -35,10 +37,18 @@ final class CardPaper {
         this.recipeName = recipeName;
     }
 
-    List<Block> blocks(Block allergens) {
+    /**
+     * The card.
+     *
+     * @param allergens what is said of allergens, at its end
+     * @param photo beside the facts at its head
+     */
+    List<Block> blocks(Block allergens, Optional<Block> photo) {
         boolean plate = recipe.kind() == Kind.PLATE;
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Facts(facts()));
+        Block facts = new Facts(facts());
+        blocks.add(photo.<Block>map(each -> new Block.Beside(List.of(facts), List.of(each), FACTS_PERCENT))
+                .orElse(facts));
         remarks().ifPresent(blocks::add);
         blocks.add(new Block.Heading(plate ? "On the plate" : "What goes in"));
         blocks.add(

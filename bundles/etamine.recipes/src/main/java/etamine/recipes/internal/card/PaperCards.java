@@ -1,6 +1,7 @@
 package etamine.recipes.internal.card;
 
 import etamine.base.Printout;
+import etamine.documents.Block;
 import etamine.documents.Documents;
 import etamine.documents.Paper;
 import etamine.kitchen.allergen.DeclarationList;
@@ -11,6 +12,7 @@ import etamine.kitchen.recipe.Recipe;
 import etamine.measures.MeasureStyle;
 import etamine.recipes.AllergenRollUp;
 import etamine.recipes.Cards;
+import etamine.recipes.RecipePhotos;
 import etamine.recipes.Rolled;
 import etamine.recipes.Scaled;
 import etamine.recipes.Scaling;
@@ -46,6 +48,7 @@ public final class PaperCards implements Cards {
     private final AllergenRollUp rollUp;
     private final Documents documents;
     private volatile @Nullable Kitchen kitchen;
+    private volatile @Nullable RecipePhotos photos;
 
     /** Cards of the recipes on that shelf. */
     @Activate
@@ -76,6 +79,28 @@ public final class PaperCards implements Cards {
         if (kitchen == gone) {
             kitchen = null;
         }
+    }
+
+    @Reference(
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    void bindPhotos(RecipePhotos found) {
+        photos = found;
+    }
+
+    void unbindPhotos(RecipePhotos gone) {
+        if (photos == gone) {
+            photos = null;
+        }
+    }
+
+    /** The photo of a recipe, if it is wanted; on a wall there is no room for one. */
+    private Optional<Block> photo(Recipe recipe, Terms terms) {
+        RecipePhotos now = photos;
+        return now == null || !terms.photo() || terms.large()
+                ? Optional.empty()
+                : now.find(recipe.id()).map(found -> CardPhoto.of(recipe.name(), found));
     }
 
     private Optional<House> house() {
@@ -116,7 +141,7 @@ public final class PaperCards implements Cards {
         Paper paper = new Paper(
                 recipe.name(),
                 kind + amount,
-                card.blocks(new CardAllergens(list, rollUp.why(recipe)).block()),
+                card.blocks(new CardAllergens(list, rollUp.why(recipe)).block(), photo(recipe, terms)),
                 "Revision " + shelf.revision(recipe.id()) + " of " + recipe.id() + ", printed " + DAY.format(today())
                         + house().map(house -> ", " + house.name()).orElse(""),
                 sheet(terms));

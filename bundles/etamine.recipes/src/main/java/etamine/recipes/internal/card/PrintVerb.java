@@ -42,6 +42,7 @@ public final class PrintVerb implements Verb {
                 .with("--to", "QUANTITY", "for how much, such as \"3 l\"")
                 .with("--paper", "SHEET", "a4 or letter")
                 .with("--large", "", "in large print, for the wall")
+                .with("--no-photo", "", "without its photo")
                 .with("--format", "FORM", "pdf or html; pdf unless the file ends with html")
                 .with("--out", "FILE", "where it goes; ID.pdf here unless said");
     }
@@ -72,7 +73,8 @@ public final class PrintVerb implements Verb {
     static Cards.Terms terms(VerbCall call, Cards.Terms usual) throws VerbException {
         return usual.on(sheet(call).orElse(usual.sheet()))
                 .large(call.has("--large"))
-                .forAmount(amount(call));
+                .forAmount(amount(call))
+                .withPhoto(!call.has("--no-photo"));
     }
 
     private static Optional<Cards.Sheet> sheet(VerbCall call) throws VerbException {

@@ -81,6 +81,7 @@ public final class RecipeForm implements Codec<Recipe> {
         recipe.menu().ifPresent(menu -> putMenu(form, menu));
         putDrinks(form, recipe.drinks());
         putText(form, "notes", recipe.notes());
+        recipe.photo().ifPresent(photo -> form.put("photo", photo));
         return form;
     }
 

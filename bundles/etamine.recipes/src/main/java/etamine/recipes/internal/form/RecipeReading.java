@@ -42,7 +42,8 @@ public final class RecipeReading {
                 making(),
                 TestForm.read(entry),
                 drinks(),
-                entry.text("notes"));
+                entry.text("notes"),
+                Optional.of(entry.text("photo").strip()).filter(id -> !id.isEmpty()));
     }
 
     /** Where the lines that could be read stand in the entry. */

@@ -59,6 +59,7 @@ final class RecipeDifference {
                 recipe -> recipe.standing().tests(),
                 new Line<>(test -> test.date() + test.by(), test -> "Test", RecipeDifference::test, (a, b) -> false));
         text("Notes", Recipe::notes);
+        fact("Photo", recipe -> shown(recipe.photo()));
         return List.copyOf(all);
     }
 

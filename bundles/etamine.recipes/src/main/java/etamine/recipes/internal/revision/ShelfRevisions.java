@@ -6,6 +6,7 @@ import etamine.recipes.Change;
 import etamine.recipes.Difference;
 import etamine.recipes.Revision;
 import etamine.recipes.Revisions;
+import etamine.recipes.internal.NamedPhotos;
 import etamine.recipes.internal.RecipeShelf;
 import etamine.recipes.internal.book.ShelvedRecipes;
 import etamine.recipes.internal.text.CardText;
@@ -81,8 +82,10 @@ public final class ShelfRevisions implements Revisions {
         String label = "Bring back revision " + number + " of " + recipe.get().name();
         long expected = recipes.revision(id);
         String json = found.get().json();
-        long revision =
-                shelf.book().write(label, transaction -> transaction.save(RecipeShelf.NAME, id, expected, json));
+        long revision = shelf.book().write(label, transaction -> {
+            new NamedPhotos(shelf).follow(transaction, id, recipe.get().photo());
+            return transaction.save(RecipeShelf.NAME, id, expected, json);
+        });
         return new Change.Done(id, revision);
     }
 
