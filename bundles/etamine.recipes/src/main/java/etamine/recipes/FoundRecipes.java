@@ -42,6 +42,7 @@ public record FoundRecipes(Path file, List<Found> recipes, List<String> problems
      * @param lines what it takes, line by line
      * @param remarks what else was not understood or has no place in this book, as sentences
      * @param entry all of it in the exchange form, with members that only a newer program understands
+     * @param photo the entry of its photo in the exchange form, where the file has it
      */
     public record Found(
             int number,
@@ -50,7 +51,30 @@ public record FoundRecipes(Path file, List<Found> recipes, List<String> problems
             Presence presence,
             List<Line> lines,
             List<String> remarks,
-            String entry) {
+            String entry,
+            Optional<String> photo) {
+
+        /** One without a photo. */
+        public Found(
+                int number,
+                String pointer,
+                Recipe recipe,
+                Presence presence,
+                List<Line> lines,
+                List<String> remarks,
+                String entry) {
+            this(number, pointer, recipe, presence, lines, remarks, entry, Optional.empty());
+        }
+
+        /** The same with other remarks. */
+        public Found withRemarks(List<String> changed) {
+            return new Found(number, pointer, recipe, presence, lines, changed, entry, photo);
+        }
+
+        /** The same with a photo, which its recipe and entry name. */
+        public Found pictured(Recipe named, String naming, String picture) {
+            return new Found(number, pointer, named, presence, lines, remarks, naming, Optional.of(picture));
+        }
 
         /** Copies the lists. */
         public Found {

@@ -3,6 +3,7 @@ package etamine.recipes.internal.linked;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import etamine.base.Progress;
+import etamine.documents.Pictures;
 import etamine.kitchen.exchange.EntryJson;
 import etamine.kitchen.exchange.Exchange;
 import etamine.kitchen.exchange.LoadResult;
@@ -14,11 +15,14 @@ import etamine.recipes.FoundRecipes.Fresh;
 import etamine.recipes.FoundRecipes.Line;
 import etamine.recipes.FoundRecipes.State;
 import etamine.recipes.RecipeFiles;
+import etamine.recipes.RecipePhotos;
+import etamine.recipes.RecipePhotos.Photo;
 import etamine.recipes.Suitability;
 import etamine.recipes.UseLines;
 import etamine.recipes.internal.ItemView;
 import etamine.recipes.internal.KnownItems;
 import etamine.recipes.internal.MadeItems;
+import etamine.recipes.internal.NamedPhotos;
 import etamine.recipes.internal.RecipeShelf;
 import etamine.recipes.internal.form.RecipeForm;
 import etamine.storage.Document;
@@ -32,10 +36,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicy;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
 
 /** Recipes as JSON-LD; what is taken over goes through the same gate as any exchange file. */
 @Component
@@ -54,6 +65,8 @@ public final class JsonLdRecipes implements RecipeFiles {
     private final UseLines lines;
     private final AllergenRollUp rollUp;
     private final Exchange exchange;
+    private volatile @Nullable RecipePhotos photos;
+    private volatile @Nullable Pictures pictures;
 
     /** Files of the recipes on that shelf. */
     @Activate
@@ -70,6 +83,34 @@ public final class JsonLdRecipes implements RecipeFiles {
         this.lines = lines;
         this.rollUp = rollUp;
         this.exchange = exchange;
+    }
+
+    @Reference(
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    void bindPhotos(RecipePhotos found) {
+        photos = found;
+    }
+
+    void unbindPhotos(RecipePhotos gone) {
+        if (photos == gone) {
+            photos = null;
+        }
+    }
+
+    @Reference(
+            cardinality = ReferenceCardinality.OPTIONAL,
+            policy = ReferencePolicy.DYNAMIC,
+            policyOption = ReferencePolicyOption.GREEDY)
+    void bindPictures(Pictures found) {
+        pictures = found;
+    }
+
+    void unbindPictures(Pictures gone) {
+        if (pictures == gone) {
+            pictures = null;
+        }
     }
 
     @Override
@@ -89,10 +130,22 @@ public final class JsonLdRecipes implements RecipeFiles {
         if (recipes.isEmpty()) {
             throw new IllegalArgumentException("There is no recipe to write; write one first.");
         }
-        LdWriter writer =
-                new LdWriter(lines, ItemView.of(known, made), id -> stored(id).orElseThrow(), this::diets);
+        LdWriter writer = new LdWriter(
+                lines,
+                ItemView.of(known, made),
+                new LdWriter.Stored(id -> stored(id).orElseThrow(), this::diets, photos()));
         CompleteFile.write(file, writer.write(recipes).getBytes(StandardCharsets.UTF_8));
         return recipes.stream().map(Recipe::id).toList();
+    }
+
+    /** The photos of recipes, as many as a file can hold that is still read; in the book they are all. */
+    private Function<Recipe, Optional<Photo>> photos() {
+        RecipePhotos now = photos;
+        AtomicLong room = new AtomicLong(LdSource.LARGEST / 4L * 3);
+        return recipe -> Optional.ofNullable(now)
+                .filter(all -> recipe.photo().isPresent() && room.get() > 0)
+                .flatMap(all -> all.find(recipe.id()))
+                .filter(photo -> room.addAndGet(-photo.base64().length()) >= 0);
     }
 
     private Optional<String> stored(String id) {
@@ -117,6 +170,7 @@ public final class JsonLdRecipes implements RecipeFiles {
                         lines,
                         items::find,
                         id -> items.find(id).isPresent() || stored(id).isPresent()),
+                new LdPictures(Optional.ofNullable(pictures)),
                 new LdRecipes.Beside(this::stored, id -> items.find(id).isPresent(), lines::write),
                 progress);
         for (int i = 0; i < source.roots().size(); i++) {
@@ -165,7 +219,7 @@ public final class JsonLdRecipes implements RecipeFiles {
         return (recipe ? chosen.get(Integer.parseInt(parts[2])).recipe().name() + ": " : "") + rejected.problem();
     }
 
-    private static String form(List<Found> chosen, Map<String, Fresh> fresh, boolean newIngredients) {
+    private String form(List<Found> chosen, Map<String, Fresh> fresh, boolean newIngredients) {
         ObjectNode form = RecipeForm.JSON.createObjectNode().put("etamine", "1");
         if (!fresh.isEmpty()) {
             ArrayNode ingredients = form.putArray("ingredients");
@@ -179,6 +233,14 @@ public final class JsonLdRecipes implements RecipeFiles {
         }
         ArrayNode recipes = form.putArray(RecipeShelf.NAME);
         chosen.forEach(each -> recipes.add(entry(each, newIngredients)));
+        Map<String, ObjectNode> pictured = new TreeMap<>();
+        chosen.forEach(each -> each.photo()
+                .map(EntryJson::read)
+                .ifPresent(photo -> pictured.put(photo.path("id").asText(), photo)));
+        pictured.keySet().removeAll(shelf.book().shelf(NamedPhotos.SHELF).ids());
+        if (!pictured.isEmpty()) {
+            form.putArray(NamedPhotos.SHELF).addAll(pictured.values());
+        }
         return form.toString();
     }
 

@@ -32,6 +32,7 @@ final class LdRecipes {
     private static final int MOST_LINES = 500;
 
     private final LdLines lines;
+    private final LdPictures pictures;
     private final Beside beside;
     private final Progress progress;
     private final List<Found> found = new ArrayList<>();
@@ -60,8 +61,9 @@ final class LdRecipes {
             Function<String, Boolean> items,
             Function<Use, String> written) {}
 
-    LdRecipes(LdLines lines, Beside beside, Progress progress) {
+    LdRecipes(LdLines lines, LdPictures pictures, Beside beside, Progress progress) {
         this.lines = lines;
+        this.pictures = pictures;
         this.beside = beside;
         this.progress = progress;
     }
@@ -110,9 +112,10 @@ final class LdRecipes {
                 break;
             }
             progress.at("recipe " + (found.size() + 1) + " of " + places.size(), (double) found.size() / places.size());
-            found.add(place.own()
+            Found read = place.own()
                     .map(entry -> own(entry, place.node().path(LdWords.NAMES), place.pointer()))
-                    .orElseGet(() -> foreign(place.node(), place.pointer())));
+                    .orElseGet(() -> foreign(place.node(), place.pointer()));
+            found.add(pictures.pictured(read, place.node().path("image")));
         }
         return found;
     }

@@ -23,7 +23,7 @@ import java.util.Locale;
  * or no text is refused with a sentence.
  */
 final class LdSource {
-    static final int LARGEST = 16 * 1024 * 1024;
+    static final int LARGEST = 64 * 1024 * 1024;
     static final int DEEPEST = 60;
     private static final int LONGEST_TEXT = 1_000_000;
     private static final String SCRIPT = "<script";
@@ -73,7 +73,7 @@ final class LdSource {
         try (InputStream in = Files.newInputStream(file)) {
             byte[] bytes = in.readNBytes(LARGEST + 1);
             if (bytes.length > LARGEST) {
-                throw new IOException("it has more than 16 MB; split it into several files");
+                throw new IOException("it has more than 64 MB; split it into several files");
             }
             String text = StandardCharsets.UTF_8
                     .newDecoder()

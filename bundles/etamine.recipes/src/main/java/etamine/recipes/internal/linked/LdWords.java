@@ -18,6 +18,7 @@ final class LdWords {
             "@id",
             "name",
             "description",
+            "image",
             "recipeIngredient",
             "recipeInstructions",
             "recipeYield",

@@ -9,12 +9,14 @@ import etamine.kitchen.recipe.Step;
 import etamine.kitchen.recipe.Use;
 import etamine.measures.Quantity;
 import etamine.measures.Unit;
+import etamine.recipes.RecipePhotos.Photo;
 import etamine.recipes.UseLines;
 import etamine.recipes.internal.ItemView;
 import etamine.recipes.internal.form.RecipeForm;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 
@@ -27,18 +29,26 @@ final class LdWriter {
     private final ItemView items;
     private final Function<String, String> stored;
     private final Function<Recipe, List<String>> diets;
+    private final Function<Recipe, Optional<Photo>> photos;
 
     /**
-     * A writer.
+     * What the book says of a recipe.
      *
-     * @param stored the entry of a recipe as it is stored
+     * @param entry its entry as it is stored, by id
      * @param diets the diets of schema.org/RestrictedDiet that a recipe is known to suit
+     * @param photo its photo
      */
-    LdWriter(UseLines lines, ItemView items, Function<String, String> stored, Function<Recipe, List<String>> diets) {
+    record Stored(
+            Function<String, String> entry,
+            Function<Recipe, List<String>> diets,
+            Function<Recipe, Optional<Photo>> photo) {}
+
+    LdWriter(UseLines lines, ItemView items, Stored stored) {
         this.lines = lines;
         this.items = items;
-        this.stored = stored;
-        this.diets = diets;
+        this.stored = stored.entry();
+        this.diets = stored.diets();
+        this.photos = stored.photo();
     }
 
     /** One recipe as one object, several as a graph. */
@@ -64,6 +74,7 @@ final class LdWriter {
         if (!recipe.notes().isEmpty()) {
             object.put("description", recipe.notes());
         }
+        photos.apply(recipe).ifPresent(photo -> object.set("image", LdPictures.written(photo)));
         object.put("recipeYield", makes(recipe));
         ArrayNode ingredients = object.putArray("recipeIngredient");
         recipe.uses().forEach(use -> ingredients.add(lines.write(use)));

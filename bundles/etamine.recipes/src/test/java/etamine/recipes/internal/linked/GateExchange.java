@@ -8,6 +8,8 @@ import etamine.kitchen.exchange.LoadResult;
 import etamine.kitchen.exchange.LoadResult.Rejected;
 import etamine.kitchen.item.Item;
 import etamine.recipes.internal.Range;
+import etamine.recipes.internal.photo.GivenPhotos;
+import etamine.recipes.internal.photo.PhotoSection;
 import etamine.testing.SetFacts;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,10 +19,16 @@ import java.util.Map;
 /** The gate of the exchange form before the recipes of a range: all entries are good, or nothing is written. */
 final class GateExchange implements Exchange {
     private final Range range;
+    private final PhotoSection photos;
     final List<String> loaded = new ArrayList<>();
 
     GateExchange(Range range) {
+        this(range, new GivenPhotos(range).section);
+    }
+
+    GateExchange(Range range, PhotoSection photos) {
         this.range = range;
+        this.photos = photos;
     }
 
     @Override
@@ -33,6 +41,7 @@ final class GateExchange implements Exchange {
         range.known().orElseThrow().listed().forEach((id, item) -> facts.put(Item.class, id, item));
         range.section.recall(facts);
         List<ExchangeEntry> entries = range.section.read(file.path("recipes"), facts);
+        List<ExchangeEntry> pictures = photos.read(file.path("photos"), facts);
         List<Rejected> rejected = new ArrayList<>();
         for (ExchangeEntry entry : entries) {
             List<ExchangeEntry.Trouble> troubles = new ArrayList<>(entry.troubles());
@@ -44,6 +53,7 @@ final class GateExchange implements Exchange {
             loaded.add(form);
             range.book.write("Load " + name, transaction -> {
                 entries.forEach(entry -> entry.write(transaction));
+                pictures.forEach(entry -> entry.write(transaction));
                 return entries.size();
             });
         }
