@@ -21,7 +21,7 @@ final class PhotoModel {
     private static final String WITHOUT =
             "<a href=\"add\">Add a photo\u2026</a>, drop one here or" + " <a href=\"paste\">paste</a> it.";
     private static final String WITH = "<a href=\"larger\">Larger</a>   <a href=\"add\">Replace\u2026</a>   "
-            + "<a href=\"paste\">Paste</a>   <a href=\"save\">Save a copy\u2026</a>   <a href=\"remove\">Remove</a>";
+            + "<a href=\"paste\">Paste</a>   <a href=\"save\">Save\u2026</a>   <a href=\"remove\">Remove</a>";
 
     private final Supplier<Optional<RecipePhotos>> photos;
 

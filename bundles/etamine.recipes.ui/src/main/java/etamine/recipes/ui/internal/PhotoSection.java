@@ -62,19 +62,27 @@ final class PhotoSection {
         text = Spoken.id(new Text(side, SWT.BORDER | SWT.SINGLE), "field:photo-text");
         text.setTextLimit(RecipePhotos.LONGEST_TEXT);
         text.setMessage("for those who do not see it, such as: jus on the right, purée under the breast");
-        text.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
+        text.setLayoutData(narrow());
         Spoken.label(text, caption);
         said = new SavedField(form, text, this::describe);
         remark = new Label(side, SWT.WRAP);
         remark.setForeground(Palette.of(form).quiet());
-        remark.setLayoutData(new GridData(SWT.FILL, SWT.TOP, true, false));
-        links = Spoken.id(new Link(side, SWT.NONE), "photo:links");
+        remark.setLayoutData(narrow());
+        links = Spoken.id(new Link(side, SWT.WRAP), "photo:links");
+        links.setLayoutData(narrow());
         links.addListener(SWT.Selection, event -> follow(event.text));
         links.setToolTipText(RecipePhotos.TAKEN + ". " + RecipePhotos.KEPT);
         PhotoIntake intake = new PhotoIntake(desk.frame(), this::attach, this::attachFile);
         intake.dropOn(pane);
         List.of(canvas, links).forEach(intake::pasteOn);
         pasting = intake::paste;
+    }
+
+    /** Takes the room there is and asks for none. */
+    private static GridData narrow() {
+        GridData data = new GridData(SWT.FILL, SWT.TOP, true, false);
+        data.widthHint = 120;
+        return data;
     }
 
     private static Composite pane(Composite cell) {
