@@ -18,7 +18,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** Weighs one batch, line by line. Used once. */
+/**
+ * Weighs one batch, line by line, for its balance: only by weights that are written, for what is compared with a test or
+ * doubted by a rule must not rest on a guess. What has none is named. {@link WeighedBatch} estimates such. Used once.
+ */
 public final class BatchWeights {
     private final ItemView items;
     private final Set<String> unweighed = new LinkedHashSet<>();

@@ -11,7 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** One batch of a recipe on the scale: what goes in, what comes out, and the difference. */
+/**
+ * One batch of a recipe on the scale of a river: what goes in, what comes out, and the difference. A river has to join
+ * what it draws, so where nothing is written it estimates and remarks on it: a fluid as water, a made thing as what went
+ * into it. {@link BatchWeights} takes only what is written; where everything has a weight, both come to the same.
+ */
 public final class WeighedBatch {
     private final Recipe recipe;
     private final LineScale scale;
