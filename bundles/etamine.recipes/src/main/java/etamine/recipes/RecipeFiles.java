@@ -16,7 +16,8 @@ import org.osgi.annotation.versioning.ProviderType;
 public interface RecipeFiles {
 
     /**
-     * Writes recipes to one file, which is complete or absent.
+     * Writes recipes to one file, which is complete or absent. Their photos are in it, up to 48 MB; what a recipe names
+     * beyond stays in the book.
      *
      * @param recipes ids; none for all that are not archived
      * @return the ids written
