@@ -1,6 +1,6 @@
 package etamine.bench;
 
-import etamine.costing.internal.RollUpBench;
+import etamine.costing.internal.engine.RollUpBench;
 import etamine.ingredients.ui.internal.ListBench;
 import etamine.recipes.internal.AllergenBench;
 import java.io.FileDescriptor;
