@@ -18,7 +18,7 @@ import org.eclipse.swt.widgets.Event;
 
 /**
  * Pages of one bench: a strip of their names, one page at a time below it. A page is built when it is first shown.
- * Ctrl+Page Up and Ctrl+Page Down go from page to page.
+ * Ctrl+Page Up and Ctrl+Page Down go from page to page, also from what stands beside the pages.
  */
 public final class Pages extends Composite {
     private final Composite strip;
@@ -131,13 +131,16 @@ public final class Pages extends Composite {
                 || !isVisible()
                 || pages.isEmpty()
                 || !(event.widget instanceof Control control)
-                || !holds(this, control)) {
+                || !event.doit
+                || !holds(getParent(), control)) {
             return;
         }
         List<String> ids = List.copyOf(pages.keySet());
         boolean within = holds(stage, control);
         show(ids.get(Math.floorMod(ids.indexOf(shown) + (down ? 1 : -1), ids.size())));
-        pages.get(shown).name.setFocus();
+        if (holds(this, control)) {
+            pages.get(shown).name.setFocus();
+        }
         if (within) {
             focus.accept(shown);
         }

@@ -79,6 +79,16 @@ class PagesTest {
     }
 
     @Test
+    void turnsByKeysFromBesideThePagesAndLeavesTheKeyboardThere() {
+        Text beside = new Text(pages.getParent(), SWT.BORDER);
+        pages.getParent().layout();
+        DISPLAY.until("the field beside has the keyboard", () -> beside.setFocus() && beside.isFocusControl());
+        turn(beside, SWT.PAGE_DOWN);
+        assertThat(pages.shown()).isEqualTo("scale");
+        assertThat(beside.isFocusControl()).isTrue();
+    }
+
+    @Test
     void turnsPagesByKeysAndRoundTheEnd() {
         turn(write, SWT.PAGE_DOWN);
         assertThat(pages.shown()).isEqualTo("scale");

@@ -107,7 +107,7 @@ final class AllergenPane implements RecipePage {
         return List.of(
                 Column.words("Group", 4, AllergenLine::what).sorted(asListed),
                 Column.words("This recipe", 4, AllergenLine::state).withTone(AllergenLine::tone),
-                Column.words("Why", 8, AllergenLine::why),
+                Column.words("Why", 8, AllergenLine::why).keeping(26),
                 Column.words("To do", 5, AllergenLine::ask).withTone(row -> Tone.WARN));
     }
 
