@@ -102,6 +102,12 @@ public final class Pages extends Composite {
         return shown;
     }
 
+    /** Whether the keyboard is in the page shown. */
+    public boolean hasKeyboard() {
+        Control now = getDisplay().getFocusControl();
+        return now != null && holds(stage, now);
+    }
+
     /** Calls the listener with the id of each page that comes up after this. */
     public Pages onShow(Consumer<String> listener) {
         onShow.add(listener);

@@ -105,7 +105,7 @@ final class AllergenPane implements RecipePage {
     private static List<Column<AllergenLine>> columns() {
         Comparator<AllergenLine> asListed = Comparator.comparingInt(AllergenLine::place);
         return List.of(
-                Column.words("Group", 4, AllergenLine::what).sorted(asListed),
+                Column.words("Group", 4, AllergenLine::what).sorted(asListed).keeping(18),
                 Column.words("This recipe", 4, AllergenLine::state).withTone(AllergenLine::tone),
                 Column.words("Why", 8, AllergenLine::why).keeping(26),
                 Column.words("To do", 5, AllergenLine::ask).withTone(row -> Tone.WARN));

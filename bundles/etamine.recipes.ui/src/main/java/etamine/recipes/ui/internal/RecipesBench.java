@@ -94,6 +94,14 @@ final class RecipesBench implements Bench {
         if (recipe().isPresent()) {
             pages.show(id);
             page().ifPresent(RecipePage::focus);
+            pages.getDisplay().asyncExec(this::focusOnceLaidOut);
+        }
+    }
+
+    /** A page that has just come up has no room yet, and what has no room cannot have the keyboard. */
+    private void focusOnceLaidOut() {
+        if (!pages.isDisposed() && pages.isVisible() && !pages.hasKeyboard()) {
+            page().filter(page -> recipe().isPresent()).ifPresent(RecipePage::focus);
         }
     }
 

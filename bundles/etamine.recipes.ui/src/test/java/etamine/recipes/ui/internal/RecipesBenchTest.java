@@ -111,6 +111,14 @@ class RecipesBenchTest {
     }
 
     @Test
+    void putsTheKeyboardIntoTheFirstLineFromAnotherPage() {
+        write("Celeriac purée", Kind.COMPONENT);
+        page("allergens");
+        table("table:recipes").notifyListeners(SWT.DefaultSelection, new Event());
+        DISPLAY.until("the first line has the keyboard", () -> line(0).isFocusControl());
+    }
+
+    @Test
     void savesLinesAsTheyAreTyped() {
         write("Celeriac purée", Kind.COMPONENT);
 
