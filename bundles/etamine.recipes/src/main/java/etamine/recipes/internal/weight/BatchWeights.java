@@ -1,14 +1,12 @@
 package etamine.recipes.internal.weight;
 
 import etamine.kitchen.item.Item;
-import etamine.kitchen.item.Preparation;
 import etamine.kitchen.recipe.Make;
 import etamine.kitchen.recipe.Recipe;
 import etamine.kitchen.recipe.Use;
 import etamine.measures.Conversion;
 import etamine.measures.Dimension;
 import etamine.measures.Quantity;
-import etamine.measures.Ratio;
 import etamine.measures.Unit;
 import etamine.recipes.MassBalance;
 import etamine.recipes.internal.ItemView;
@@ -24,6 +22,7 @@ import java.util.Set;
  */
 public final class BatchWeights {
     private final ItemView items;
+    private final LineScale scale;
     private final Set<String> unweighed = new LinkedHashSet<>();
     private Quantity bought = Quantity.zero(Unit.G);
     private Quantity trim = Quantity.zero(Unit.G);
@@ -32,6 +31,7 @@ public final class BatchWeights {
 
     private BatchWeights(ItemView items) {
         this.items = items;
+        this.scale = new LineScale(items, Dimension.MASS);
     }
 
     public static MassBalance of(Recipe recipe, ItemView items) {
@@ -65,19 +65,16 @@ public final class BatchWeights {
     private MassBalance.Input input(Use use) {
         Optional<Item> item = items.find(use.item());
         String name = item.map(Item::name).orElse(use.item());
-        Optional<Quantity> purchased = item.flatMap(known -> weighed(known, use));
-        if (purchased.isEmpty()) {
-            unweighed.add(item.map(known -> name + ": " + reason(known, use))
-                    .orElse(name + ": there is no such item, so it has no weight."));
+        LineScale.Weight weight = scale.line(use);
+        if (!weight.known()) {
+            unweighed.add(name + ": "
+                    + (item.isPresent() ? weight.missing() : "there is no such item, so it has no weight."));
             return new MassBalance.Input(use.item(), name, Optional.empty(), Optional.empty());
         }
-        Ratio yield = use.as()
-                .flatMap(as -> item.get().preparation(as))
-                .map(Preparation::yield)
-                .orElse(Ratio.ONE);
-        Quantity used = purchased.get().times(yield);
-        take(purchased.get(), used);
-        return new MassBalance.Input(use.item(), name, purchased, Optional.of(used));
+        Quantity purchased = new Quantity(weight.before(), scale.unit());
+        Quantity used = new Quantity(weight.after(), scale.unit());
+        take(purchased, used);
+        return new MassBalance.Input(use.item(), name, Optional.of(purchased), Optional.of(used));
     }
 
     private void take(Quantity purchased, Quantity used) {
@@ -87,19 +84,6 @@ public final class BatchWeights {
         } else {
             added = added.plus(used.minus(purchased));
         }
-    }
-
-    private static Optional<Quantity> weighed(Item item, Use use) {
-        return use.asPurchased(item) instanceof Conversion.Converted counted
-                ? weight(item, counted.quantity())
-                : Optional.empty();
-    }
-
-    private static String reason(Item item, Use use) {
-        if (use.asPurchased(item) instanceof Conversion.Missing missing) {
-            return missing.text();
-        }
-        return missingWeight(item, use.asPurchased(item).orThrow());
     }
 
     private MassBalance.Output output(Make make) {

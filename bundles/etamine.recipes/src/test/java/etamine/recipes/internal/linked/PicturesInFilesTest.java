@@ -8,7 +8,6 @@ import etamine.recipes.FoundRecipes;
 import etamine.recipes.FoundRecipes.Presence;
 import etamine.recipes.RecipePhotos.Photo;
 import etamine.recipes.internal.Range;
-import etamine.recipes.internal.allergen.RolledAllergens;
 import etamine.recipes.internal.photo.GivenPhotos;
 import java.awt.Color;
 import java.io.IOException;
@@ -35,13 +34,7 @@ class PicturesInFilesTest {
         final Range range = new Range();
         final GivenPhotos given = new GivenPhotos(range);
         final GateExchange gate = new GateExchange(range, given.section);
-        final JsonLdRecipes files = new JsonLdRecipes(
-                range.shelf,
-                range::known,
-                range.made,
-                range.lines,
-                new RolledAllergens(range::known, range.made),
-                gate);
+        final JsonLdRecipes files = LinkedFiles.files(range, gate);
 
         Kitchen() {
             range.item("leek", "kg");

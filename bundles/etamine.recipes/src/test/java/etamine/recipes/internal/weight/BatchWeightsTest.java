@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import etamine.base.Problem;
 import etamine.kitchen.recipe.Recipe;
+import etamine.measures.Dimension;
 import etamine.measures.Quantity;
 import etamine.measures.Ratio;
+import etamine.measures.Unit;
 import etamine.recipes.MassBalance;
+import etamine.recipes.internal.ItemView;
 import etamine.recipes.internal.Range;
 import java.math.RoundingMode;
 import java.util.List;
@@ -63,6 +66,23 @@ class BatchWeightsTest {
         assertThat(balance.out().dividedBy(balance.in())).hasToString("0.72");
         assertThat(balance.out().dividedBy(balance.bought())).hasToString("0.576");
         assertThat(codes(roast)).isEmpty();
+    }
+
+    // 1.6 kg of boned breast and 1 kg of water in, 1.2 kg out, 1.4 kg lost (computed)
+    @Test
+    void losesWhatTheRiverLosesWhereEverythingHasAWeight() {
+        Recipe poached = recipe(
+                line("breast", "2 kg", ", \"as\": \"boned\", \"basis\": \"AP\"") + "," + line("water", "1 l", ""),
+                line("it", "1.2 kg", ""),
+                "");
+        ItemView items = new ItemView(
+                id -> range.known().flatMap(known -> known.find(id)),
+                range.known().isPresent());
+
+        WeighedBatch batch = new WeighedBatch(poached, new LineScale(items, Dimension.MASS));
+
+        assertThat(new Quantity(batch.difference(), Unit.G)).isEqualTo(Quantity.parse("1400 g"));
+        assertThat(range.balances.of(poached).lost()).contains(Quantity.parse("1400 g"));
     }
 
     // Cooking losses. B. Lowe, Experimental Cookery, table of average cooking losses: seven hams roasted, 126 lb 15 oz
