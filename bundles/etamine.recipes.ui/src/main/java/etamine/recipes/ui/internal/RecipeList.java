@@ -65,9 +65,13 @@ final class RecipeList {
     private List<Column<RecipeRow>> columns() {
         Comparator<RecipeRow> byTries = Comparator.comparing(RecipeRow::tested);
         return List.of(
-                Column.words("Recipe", 8, RecipeList::named).withIcon(RecipeRow::icon),
-                Column.figures("Tried", 0, RecipeRow::triesText, byTries)
-                        .withIcon(row -> model.isDoubtful(row.id()) ? "warning" : ""));
+                Column.words("Recipe", 8, RecipeList::named).withIcon(this::icon),
+                Column.figures("Tried", 0, RecipeRow::triesText, byTries));
+    }
+
+    /** Its kind, by which the list is sorted, or that it wants a look; a column for that alone would cut the names. */
+    private String icon(RecipeRow row) {
+        return model.isDoubtful(row.id()) ? "warning" : row.icon();
     }
 
     private static String named(RecipeRow row) {
