@@ -79,7 +79,8 @@ final class PlateStory {
         parts.add(Explanation.leaf("Cost of both", (drink.complete() ? "" : "at least ") + text(drink.cost()), ""));
         parts.add(Explanation.leaf("Net price of both", text(drink.net()), ""));
         drink.costPercent()
-                .ifPresent(percent -> parts.add(Explanation.leaf("Cost of both", percent + " %", "over net price")));
+                .ifPresent(percent -> parts.add(
+                        Explanation.leaf("Food cost of both", percent + " %", "cost of both over their net price")));
         String name =
                 state.recipe(drink.drink()).map(found -> found.recipe().name()).orElse(drink.drink());
         String level = drink.level().isEmpty() ? "" : " (" + drink.level() + ")";

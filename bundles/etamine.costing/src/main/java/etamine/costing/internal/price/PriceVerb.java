@@ -7,6 +7,8 @@ import etamine.base.verb.VerbCall;
 import etamine.base.verb.VerbException;
 import etamine.base.verb.VerbUsage;
 import etamine.costing.CostSettings;
+import etamine.costing.Experiment;
+import etamine.costing.Experiments;
 import etamine.costing.PriceAdvice;
 import etamine.costing.PriceQuestion;
 import etamine.costing.PriceRounding;
@@ -36,13 +38,19 @@ public final class PriceVerb implements Verb {
     private final Pricing pricing;
     private final CostSettings settings;
     private final Kitchen kitchen;
+    private final Experiments experiments;
 
     /** The verb on the open book. */
     @Activate
-    public PriceVerb(@Reference Pricing pricing, @Reference CostSettings settings, @Reference Kitchen kitchen) {
+    public PriceVerb(
+            @Reference Pricing pricing,
+            @Reference CostSettings settings,
+            @Reference Kitchen kitchen,
+            @Reference Experiments experiments) {
         this.pricing = pricing;
         this.settings = settings;
         this.kitchen = kitchen;
+        this.experiments = experiments;
     }
 
     @Override
@@ -57,18 +65,40 @@ public final class PriceVerb implements Verb {
                 .with("--tax", "P", "tax in percent; without it, the recipe's")
                 .with("--tax-out", "", "the menu's prices are without tax")
                 .with("--round", "up|nearest|down", "to which side; without it, the house's way")
-                .with("--endings", "LIST", "what prices may end in, such as .50,.95; none for any");
+                .with("--endings", "LIST", "what prices may end in, such as .50,.95; none for any")
+                .with("--accept", "", "write the price into the book, in one step that can be undone");
     }
 
     @Override
     public Report run(VerbCall call) throws VerbException {
         try {
             PriceAdvice advice = pricing.advise(question(call));
-            boolean look = advice.lowerBound() || advice.contribution().signum() < 0;
-            return new Report(look ? Outcome.LOOK : Outcome.DONE, json(advice), lines(advice));
+            boolean accepted = call.has("--accept");
+            List<String> notes = new ArrayList<>(advice.notes());
+            if (accepted) {
+                notes.addAll(accept(call, advice));
+            }
+            boolean look = advice.lowerBound()
+                    || advice.contribution().signum() < 0
+                    || notes.size() > advice.notes().size();
+            Map<String, Object> json = json(advice);
+            json.put("notes", notes);
+            json.put("accepted", accepted);
+            return new Report(look ? Outcome.LOOK : Outcome.DONE, json, lines(advice, notes));
         } catch (IllegalArgumentException wrong) {
             throw VerbException.wrongCall(wrong.getMessage());
         }
+    }
+
+    /** Only a price reckoned from the recipe's own cost, as menus state it, goes on its menu. */
+    private List<String> accept(VerbCall call, PriceAdvice advice) throws VerbException {
+        if (call.arguments().isEmpty() || call.option("--cost").isPresent() || call.has("--tax-out")) {
+            throw VerbException.wrongCall(
+                    "--accept writes the price of a recipe as the book costs it: name one, without --cost and --tax-out.");
+        }
+        Experiment experiment = Experiment.none()
+                .withMenuPrice(call.arguments().get(0), advice.menu().amount());
+        return experiments.accept(experiment);
     }
 
     private PriceQuestion question(VerbCall call) throws VerbException {
@@ -153,7 +183,6 @@ public final class PriceVerb implements Verb {
         json.put("foodCostPercent", advice.foodCostPercent().map(BigDecimal::toPlainString));
         advice.primeCostPercent().ifPresent(percent -> json.put("primeCostPercent", percent.toPlainString()));
         json.put("contribution", Amounts.amount(advice.contribution()));
-        json.put("notes", advice.notes());
         return json;
     }
 
@@ -163,7 +192,7 @@ public final class PriceVerb implements Verb {
                 .words();
     }
 
-    private static List<String> lines(PriceAdvice advice) {
+    private static List<String> lines(PriceAdvice advice, List<String> notes) {
         List<String> lines = new ArrayList<>();
         advice.explained()
                 .parts()
@@ -171,7 +200,7 @@ public final class PriceVerb implements Verb {
                         String.format(Locale.ROOT, "%-24s %14s  %s", part.title(), part.value(), part.source())
                                 .stripTrailing()));
         lines.add("Reckoned exactly and rounded once, " + rule(advice) + ".");
-        advice.notes().forEach(note -> lines.add("Look: " + note));
+        notes.forEach(note -> lines.add("Look: " + note));
         return lines;
     }
 }
