@@ -94,7 +94,7 @@ public final class PriceVerb implements Verb {
     private List<String> accept(VerbCall call, PriceAdvice advice) throws VerbException {
         if (call.arguments().isEmpty() || call.option("--cost").isPresent() || call.has("--tax-out")) {
             throw VerbException.wrongCall(
-                    "--accept writes the price of a recipe as the book costs it: name one, without --cost and --tax-out.");
+                    "--accept writes the price of a recipe at its own cost: name one, without --cost and --tax-out.");
         }
         Experiment experiment = Experiment.none()
                 .withMenuPrice(call.arguments().get(0), advice.menu().amount());
