@@ -6,7 +6,6 @@ import etamine.costing.ButcherSheet;
 import etamine.costing.ButcherSheet.Part;
 import etamine.costing.ButcherSheet.Portion;
 import etamine.costing.ButcherSheet.Usable;
-import etamine.costing.internal.statement.StatementStory;
 import etamine.costing.internal.words.Amounts;
 import etamine.costing.internal.words.CostJson;
 import etamine.kitchen.cost.RecipeCost;
@@ -32,6 +31,7 @@ import java.util.Optional;
  */
 final class WeighedSheet {
     private static final int PLACES = 10;
+    private static final Explanation UNTOLD = Explanation.of("Butcher's test", "", List.of());
 
     private final WeighedTests tests;
     private final Recipe recipe;
@@ -87,7 +87,7 @@ final class WeighedSheet {
                 loss,
                 asked,
                 notes,
-                StatementStory.NOTHING);
+                UNTOLD);
         return told(sheet);
     }
 

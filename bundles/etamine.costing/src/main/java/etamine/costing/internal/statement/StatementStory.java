@@ -17,9 +17,9 @@ import java.util.Optional;
  *
  * @param style how quantities are shown
  */
-public record StatementStory(MeasureStyle style) {
+record StatementStory(MeasureStyle style) {
     /** A statement that is not told yet. */
-    public static final Explanation NOTHING = Explanation.of("Statement", "", List.of());
+    static final Explanation NOTHING = Explanation.of("Statement", "", List.of());
 
     private static final int VARIANCES = 12;
 
