@@ -1,9 +1,7 @@
 package etamine.widgets;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiConsumer;
@@ -13,22 +11,31 @@ import java.util.stream.IntStream;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Slider;
 
 /**
- * A short table of native text fields, with an empty row at its end for adding. A row is saved when it is left or Enter
- * is pressed; emptied, it goes. What cannot be saved stays as typed under a sentence, also when another thing is shown
- * in between.
+ * A table of native text fields, with an empty row at its end for adding. A row is saved when it is left or Enter is
+ * pressed; emptied, it goes. What cannot be saved stays as typed under a sentence, also when another thing is shown in
+ * between. Only the rows in view have fields, so that two thousand are as quick as twenty.
  */
 public final class EditGrid extends Composite {
+    /** Rows in view at once. */
+    static final int VIEW = 24;
+
     private final String id;
     private final List<GridColumn> columns;
     private final Saving saving;
     private final List<GridRow> rows = new ArrayList<>();
-    private final Map<String, Map<Integer, List<String>>> drafts = new HashMap<>();
+    private final GridDrafts drafts = new GridDrafts();
+    private final List<String> blank;
+    private final Slider slider;
+    private List<List<String>> texts = List.of();
     private IntConsumer onRow = row -> {};
     private BiConsumer<Integer, Integer> onMove = (row, by) -> {};
     private String subject = "";
+    private int top;
     private boolean goOn;
 
     /** What happens to a row that was edited. */
@@ -94,6 +101,11 @@ public final class EditGrid extends Composite {
         this.id = id;
         this.columns = List.copyOf(columns);
         this.saving = saving;
+        blank = columns.stream().map(column -> "").toList();
+        slider = new Slider(this, SWT.VERTICAL);
+        slider.setVisible(false);
+        slider.addListener(SWT.Selection, event -> scroll(slider.getSelection()));
+        addListener(SWT.MouseVerticalWheel, this::wheel);
         setLayout(new GridRowsLayout(weights(false), weights(true)));
         columns.stream().filter(column -> !column.below()).forEach(this::heading);
         new Label(this, SWT.NONE);
@@ -115,46 +127,100 @@ public final class EditGrid extends Composite {
     /**
      * Shows rows about some subject; rows being typed in about the same subject stay.
      *
-     * @param texts for each row the texts of all columns
+     * @param all for each row the texts of all columns
      */
-    public void show(String about, List<List<String>> texts) {
-        if (!about.equals(subject)) {
-            rows.forEach(GridRow::leave);
-            keepDrafts();
-            rows.forEach(GridRow::forget);
-        }
+    public void show(String about, List<List<String>> all) {
         boolean fresh = !about.equals(subject);
-        subject = about;
-        resize(texts.size() + 1);
-        List<String> none = columns.stream().map(column -> "").toList();
-        for (int row = 0; row < rows.size(); row++) {
-            rows.get(row).show(row < texts.size() ? texts.get(row) : none);
-        }
         if (fresh) {
-            drafts.getOrDefault(about, Map.of()).forEach((row, cells) -> {
-                if (row < rows.size()) {
-                    rows.get(row).type(cells);
-                }
-            });
+            leave();
+            top = 0;
+        }
+        subject = about;
+        texts = List.copyOf(all);
+        fill(fresh);
+        if (goOn) {
+            goOn = false;
+            focusRow(texts.size());
+        }
+    }
+
+    /** Saves what is typed and keeps aside what cannot be saved. */
+    private void leave() {
+        List.copyOf(rows).forEach(GridRow::leave);
+        for (int at = 0; at < rows.size(); at++) {
+            GridRow row = rows.get(at);
+            drafts.keep(subject, top + at, row.isEdited() ? row.cells() : List.of());
+            row.forget();
+        }
+    }
+
+    private void fill(boolean fresh) {
+        int inView = Math.min(texts.size() + 1, VIEW);
+        top = Math.max(0, Math.min(top, texts.size() + 1 - inView));
+        resize(inView);
+        for (int at = 0; at < inView; at++) {
+            rows.get(at).show(top + at < texts.size() ? texts.get(top + at) : blank);
+            if (fresh) {
+                drafts.of(subject, top + at).ifPresent(rows.get(at)::type);
+            }
+        }
+        boolean scrolls = texts.size() + 1 > VIEW;
+        slider.setVisible(scrolls);
+        if (scrolls) {
+            slider.setValues(top, 0, texts.size() + 1, VIEW, 1, VIEW - 1);
         }
         requestLayout();
         FormPane.reflow(this);
-        if (goOn) {
-            goOn = false;
-            focusRow(rows.size() - 1);
+    }
+
+    void scroll(int wanted) {
+        int first = Math.max(0, Math.min(wanted, texts.size() + 1 - VIEW));
+        if (first != top) {
+            leave();
+            top = first;
+            fill(true);
+        }
+    }
+
+    void wheel(Event event) {
+        if (slider.getVisible()) {
+            scroll(top - Integer.signum(event.count) * 3);
+            event.doit = false;
         }
     }
 
     /** The row the keyboard is in. */
     public OptionalInt focusedRow() {
         return IntStream.range(0, rows.size())
-                .filter(row -> rows.get(row).isFocused())
+                .filter(at -> rows.get(at).isFocused())
+                .map(at -> top + at)
                 .findFirst();
     }
 
-    /** Puts the keyboard in a row; answers whether it could. */
+    /** Puts the keyboard in a row, scrolling to it; answers whether it could. */
     public boolean focusRow(int row) {
-        return row < rows.size() && rows.get(row).focus();
+        return reach(row) && rows.get(row - top).focus();
+    }
+
+    private boolean reach(int row) {
+        if (row < 0 || row > texts.size()) {
+            return false;
+        }
+        if (row < top || row >= top + VIEW) {
+            scroll(row < top ? row : row - VIEW + 1);
+        }
+        return true;
+    }
+
+    /** Goes on with Tab past the rows in view; answers whether there are more. */
+    boolean tabOn(GridRow row, int by) {
+        int at = rows.indexOf(row) + by;
+        boolean leavesView = at < 0 || at >= rows.size();
+        if (!leavesView || !reach(top + at)) {
+            return false;
+        }
+        GridRow target = by < 0 ? rows.get(0) : rows.get(rows.size() - 1);
+        return by < 0 ? target.focusLast() : target.focus();
     }
 
     List<GridColumn> columns() {
@@ -166,22 +232,26 @@ public final class EditGrid extends Composite {
     }
 
     void entered(GridRow row) {
-        onRow.accept(rows.indexOf(row));
+        onRow.accept(place(row));
+    }
+
+    private int place(GridRow row) {
+        return top + rows.indexOf(row);
     }
 
     Optional<String> save(GridRow row, List<String> cells) {
-        int place = rows.indexOf(row);
+        int place = place(row);
         Optional<String> problem = saving.save(subject, place, cells);
         if (problem.isEmpty()) {
-            drafts.getOrDefault(subject, new HashMap<>()).remove(place);
+            drafts.keep(subject, place, List.of());
         }
         return problem;
     }
 
     void move(GridRow row, int by) {
-        int place = rows.indexOf(row);
+        int place = place(row);
         int target = place + by;
-        if (target >= 0 && target < rows.size() - 1 && place < rows.size() - 1) {
+        if (target >= 0 && target < texts.size() && place < texts.size()) {
             onMove.accept(place, by);
             focusRow(target);
         }
@@ -196,26 +266,7 @@ public final class EditGrid extends Composite {
 
     /** Goes to the row below; below the last one it waits for the row that saving adds. */
     void next(GridRow row) {
-        int after = rows.indexOf(row) + 1;
-        if (after < rows.size()) {
-            rows.get(after).focus();
-        } else {
-            goOn = true;
-        }
-    }
-
-    private void keepDrafts() {
-        Map<Integer, List<String>> edited = new HashMap<>();
-        for (int row = 0; row < rows.size(); row++) {
-            if (rows.get(row).isEdited()) {
-                edited.put(row, rows.get(row).cells());
-            }
-        }
-        if (edited.isEmpty()) {
-            drafts.remove(subject);
-        } else {
-            drafts.put(subject, edited);
-        }
+        goOn = !focusRow(place(row) + 1);
     }
 
     private void resize(int wanted) {

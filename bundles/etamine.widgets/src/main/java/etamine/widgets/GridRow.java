@@ -67,6 +67,8 @@ final class GridRow {
         text.addListener(SWT.Modify, event -> offerRemoval());
         text.addListener(SWT.KeyDown, this::escape);
         text.addListener(SWT.KeyDown, this::move);
+        text.addListener(SWT.Traverse, this::tab);
+        text.addListener(SWT.MouseVerticalWheel, grid::wheel);
         TypeAhead proposals = TypeAhead.on(
                 text,
                 (typed, position) -> column.complete().apply(typed).stream()
@@ -157,6 +159,11 @@ final class GridRow {
         return !entries.get(0).isDisposed() && entries.get(0).setFocus();
     }
 
+    boolean focusLast() {
+        Text last = entries.get(entries.size() - 1);
+        return !last.isDisposed() && last.setFocus();
+    }
+
     boolean isFocused() {
         return entries.stream().anyMatch(Text::isFocusControl);
     }
@@ -200,6 +207,15 @@ final class GridRow {
                 entries.get(i).setText(shown.get(i));
             }
             problem("");
+            event.doit = false;
+        }
+    }
+
+    /** At the edge of the rows in view Tab brings the next one in rather than leaving the grid. */
+    private void tab(Event event) {
+        boolean on = event.detail == SWT.TRAVERSE_TAB_NEXT && event.widget == entries.get(entries.size() - 1);
+        boolean back = event.detail == SWT.TRAVERSE_TAB_PREVIOUS && event.widget == entries.get(0);
+        if (on && grid.tabOn(this, 1) || back && grid.tabOn(this, -1)) {
             event.doit = false;
         }
     }

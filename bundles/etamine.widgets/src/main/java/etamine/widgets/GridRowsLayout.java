@@ -9,7 +9,7 @@ import org.eclipse.swt.widgets.Layout;
 
 /**
  * Rows of cells by weight with a narrow last cell, each row followed by a sentence that takes room only while it says
- * something. The first row has no sentence.
+ * something. The first row has no sentence. Before all rows comes a slider, which stands beside them while it is visible.
  */
 final class GridRowsLayout extends Layout {
     private static final int GAP = 4;
@@ -36,16 +36,24 @@ final class GridRowsLayout extends Layout {
     protected void layout(Composite composite, boolean changed) {
         int width = composite.getClientArea().width;
         if (width >= LEAST / 2) {
-            place(composite.getChildren(), width, true);
+            int height = place(composite.getChildren(), width, true);
+            Control slider = composite.getChildren()[0];
+            int broad = broad(slider);
+            slider.setBounds(width - broad, 0, broad, height);
         }
     }
 
-    private int place(Control[] children, int width, boolean move) {
+    private static int broad(Control slider) {
+        return slider.getVisible() ? slider.computeSize(SWT.DEFAULT, SWT.DEFAULT).x : 0;
+    }
+
+    private int place(Control[] children, int whole, boolean move) {
+        int width = whole - broad(children[0]);
         int cells = weights.size() + 1;
         int button = narrow(children, cells);
         int y = 0;
-        for (int at = 0; at < children.length; ) {
-            boolean heading = at == 0;
+        for (int at = 1; at < children.length; ) {
+            boolean heading = at == 1;
             y += row(children, at, y, width - button, button, move) + ROW_GAP;
             at += cells;
             if (!heading && !below.isEmpty()) {
@@ -62,7 +70,7 @@ final class GridRowsLayout extends Layout {
 
     /** The width of the buttons at the ends of the rows; the last cell of the headings is only a filler. */
     private static int narrow(Control[] children, int cells) {
-        int first = cells * 2 - 1;
+        int first = cells * 2;
         return first < children.length ? children[first].computeSize(SWT.DEFAULT, SWT.DEFAULT).x : 0;
     }
 

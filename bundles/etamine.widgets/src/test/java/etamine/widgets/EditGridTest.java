@@ -171,4 +171,66 @@ class EditGridTest {
                 .containsExactly("Text", "Text", "Button", "Text", "Text", "Button");
         assertThat(((Text) steps.getTabList()[1]).getMessage()).isEqualTo("at °C");
     }
+
+    private void showMany() {
+        List<List<String>> many = new ArrayList<>();
+        for (int row = 0; row < 2_000; row++) {
+            many.add(List.of(row + " g", "Item " + row, ""));
+        }
+        grid.show("many", many);
+        DISPLAY.settle();
+    }
+
+    private long fields() {
+        return grid.controls().stream().filter(Text.class::isInstance).count();
+    }
+
+    @Test
+    void makesFieldsOnlyForTheRowsInView() {
+        showMany();
+
+        assertThat(fields()).isEqualTo(EditGrid.VIEW * 2L);
+        assertThat(grid.focusRow(1_999)).isTrue();
+        assertThat(grid.focusRow(2_001)).isFalse();
+        assertThat(fields()).isEqualTo(EditGrid.VIEW * 2L);
+        assertThat(cell(EditGrid.VIEW - 1, 1).getText()).isEqualTo("Item 1999");
+        assertThat(grid.focusedRow()).hasValue(1_999);
+
+        enter(EditGrid.VIEW - 1, 0, "5 g");
+        assertThat(saved).containsExactly("many 1999 [5 g, Item 1999]");
+        grid.show("soup", List.of());
+        assertThat(fields()).isEqualTo(2);
+    }
+
+    @Test
+    void keepsWhatCannotBeSavedInItsRowWhileOthersAreInView() {
+        showMany();
+        enter(3, 0, "much");
+
+        grid.scroll(500);
+        assertThat(cell(3, 0).getText()).isEqualTo("503 g");
+        assertThat(sentences()).isEmpty();
+
+        grid.scroll(0);
+        assertThat(cell(3, 0).getText()).isEqualTo("much");
+        assertThat(sentences()).containsExactly("Write an amount.");
+    }
+
+    @Test
+    void goesOnWithTabPastTheRowsInView() {
+        showMany();
+        cell(EditGrid.VIEW - 1, 1).setFocus();
+        DISPLAY.settle();
+
+        cell(EditGrid.VIEW - 1, 1).traverse(SWT.TRAVERSE_TAB_NEXT);
+        DISPLAY.settle();
+        assertThat(grid.focusedRow()).hasValue(EditGrid.VIEW);
+
+        grid.focusRow(1);
+        cell(0, 0).setFocus();
+        assertThat(cell(0, 0).getText()).isEqualTo("1 g");
+        cell(0, 0).traverse(SWT.TRAVERSE_TAB_PREVIOUS);
+        DISPLAY.settle();
+        assertThat(grid.focusedRow()).hasValue(0);
+    }
 }

@@ -11,12 +11,15 @@ import etamine.measures.Ratio;
 import etamine.measures.UnitPrice;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** The small tables of the form as text, and back. Emptied rows go. */
 final class TableText {
@@ -85,6 +88,10 @@ final class TableText {
     }
 
     static List<List<String>> steps(Recipe recipe) {
+        Map<String, Integer> places = new HashMap<>();
+        for (int at = recipe.steps().size(); at > 0; at--) {
+            places.put(recipe.steps().get(at - 1).id(), at);
+        }
         return recipe.steps().stream()
                 .map(step -> List.of(
                         step.text(),
@@ -93,18 +100,12 @@ final class TableText {
                         step.equipment(),
                         step.temperature(),
                         TimeText.of(step.holds()),
-                        after(recipe, step),
+                        step.after().stream()
+                                .map(id ->
+                                        places.containsKey(id) ? places.get(id).toString() : id)
+                                .collect(Collectors.joining(", ")),
                         step.station()))
                 .toList();
-    }
-
-    private static String after(Recipe recipe, Step step) {
-        List<String> ids = recipe.steps().stream().map(Step::id).toList();
-        return String.join(
-                ", ",
-                step.after().stream()
-                        .map(id -> ids.contains(id) ? Integer.toString(ids.indexOf(id) + 1) : id)
-                        .toList());
     }
 
     /** Reads one step: text, hands, waiting, equipment, temperature, how long it holds, steps before, station. */
