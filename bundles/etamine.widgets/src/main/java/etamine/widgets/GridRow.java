@@ -27,7 +27,7 @@ final class GridRow {
     GridRow(EditGrid grid, int place) {
         this.grid = grid;
         for (int column = 0; column < grid.columns().size(); column++) {
-            EditGrid.GridColumn about = grid.columns().get(column);
+            GridColumn about = grid.columns().get(column);
             if (about.below()) {
                 continue;
             }
@@ -36,7 +36,7 @@ final class GridRow {
         remove = remove();
         controls.add(remove);
         for (int column = 0; column < grid.columns().size(); column++) {
-            EditGrid.GridColumn about = grid.columns().get(column);
+            GridColumn about = grid.columns().get(column);
             if (about.below()) {
                 Text entry = entry(about, grid.cellId(place, column));
                 entry.setMessage(about.hint().isEmpty() ? about.heading() : about.hint());
@@ -53,7 +53,7 @@ final class GridRow {
         offerRemoval();
     }
 
-    private Text entry(EditGrid.GridColumn column, String id) {
+    private Text entry(GridColumn column, String id) {
         Text text = new Text(grid, SWT.BORDER | SWT.SINGLE);
         Spoken.name(text, column.heading());
         Spoken.id(text, id);

@@ -31,10 +31,7 @@ class EditGridTest {
         grid = new EditGrid(
                 shell,
                 "grid",
-                List.of(
-                        EditGrid.GridColumn.entry("amount", 3),
-                        EditGrid.GridColumn.entry("item", 3),
-                        EditGrid.GridColumn.figure("cost", 2)),
+                List.of(GridColumn.entry("amount", 3), GridColumn.entry("item", 3), GridColumn.figure("cost", 2)),
                 this::save);
         grid.show("soup", List.of(List.of("1 kg", "Leeks", "2.00"), List.of("2 l", "Stock", "3.00")));
         shell.open();
@@ -159,10 +156,8 @@ class EditGridTest {
                 shell,
                 "steps",
                 List.of(
-                        EditGrid.GridColumn.entry("what to do", 3),
-                        EditGrid.GridColumn.entry("temperature", 3)
-                                .such("at °C")
-                                .under()),
+                        GridColumn.entry("what to do", 3),
+                        GridColumn.entry("temperature", 3).such("at °C").under()),
                 this::save);
         steps.show("soup", List.of(List.of("Simmer.", "")));
         assertThat(steps.getTabList())

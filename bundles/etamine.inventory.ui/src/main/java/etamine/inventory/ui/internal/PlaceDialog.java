@@ -2,6 +2,7 @@ package etamine.inventory.ui.internal;
 
 import etamine.widgets.EditGrid;
 import etamine.widgets.FormDialog;
+import etamine.widgets.GridColumn;
 import java.util.List;
 import org.eclipse.swt.widgets.Shell;
 
@@ -19,7 +20,7 @@ final class PlaceDialog {
                     EditGrid grid = form.wide(cell -> new EditGrid(
                             cell,
                             "grid:places",
-                            List.of(EditGrid.GridColumn.entry("Place", 6), EditGrid.GridColumn.entry("Walk", 2)),
+                            List.of(GridColumn.entry("Place", 6), GridColumn.entry("Walk", 2)),
                             (about, row, cells) -> model.save(row, cells.get(0), cells.get(1))));
                     grid.show("places", model.rows());
                 })

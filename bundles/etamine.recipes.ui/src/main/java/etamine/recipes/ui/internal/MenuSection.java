@@ -2,8 +2,8 @@ package etamine.recipes.ui.internal;
 
 import etamine.kitchen.recipe.Recipe;
 import etamine.widgets.EditGrid;
-import etamine.widgets.EditGrid.GridColumn;
 import etamine.widgets.FormPane;
+import etamine.widgets.GridColumn;
 import java.util.List;
 import org.eclipse.swt.widgets.Composite;
 
