@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 
 /**
  * The facts of every item of one moment, rolled up through the recipes: a row of bits for each item, joined in the order
@@ -23,6 +24,7 @@ public final class FactRoll {
     private final Map<String, Item> listed;
     private final FactBits facts;
     private final FactRows rows;
+    private Since<FactRoll> since = Since.nothing();
 
     private FactRoll(RecipeGraph graph, Map<String, Item> listed, FactBits facts, FactRows rows) {
         this.graph = graph;
@@ -101,7 +103,7 @@ public final class FactRoll {
             return of(nowGraph, nowListed, bits);
         }
         FactRoll roll = new FactRoll(nowGraph, nowListed, bits, new FactRows(rows));
-        roll.rollAnew(touched(nowGraph, nowListed));
+        roll.since = Since.of(this, roll.rollAnew(touched(nowGraph, nowListed)));
         return roll;
     }
 
@@ -112,27 +114,38 @@ public final class FactRoll {
         return touched;
     }
 
-    /** Takes the items themselves, then whatever is made of those that differ, makers before users. */
-    private void rollAnew(Set<String> items) {
+    /**
+     * Takes the items themselves, then whatever is made of those that differ, makers before users; answers which differ.
+     */
+    private Set<String> rollAnew(Set<String> items) {
+        Set<String> changed = new HashSet<>();
         SortedMap<Integer, Recipe> open = new TreeMap<>();
-        items.forEach(item -> rollAnew(item, open));
+        Consumer<String> take = item -> {
+            if (isOther(item)) {
+                changed.add(item);
+                graph.usersOf(item).forEach(user -> open.put(graph.order().place(user), user));
+            }
+        };
+        items.forEach(take);
         while (!open.isEmpty()) {
             Recipe next = open.remove(open.firstKey());
-            next.makes().forEach(make -> rollAnew(make.item(), open));
+            next.makes().stream().map(Make::item).forEach(take);
         }
+        return changed;
     }
 
-    private void rollAnew(String item, SortedMap<Integer, Recipe> open) {
+    /** Rolls up one item anew; whether it is another than before. */
+    private boolean isOther(String item) {
+        boolean isNew = rows.find(item) < 0;
         long[] fresh = fromNothing(item);
         graph.makersOf(item).forEach(maker -> join(maker, fresh));
-        if (rows.replace(row(item), fresh)) {
-            graph.usersOf(item).forEach(user -> open.put(graph.order().place(user), user));
-        }
+        return rows.replace(row(item), fresh) || isNew;
     }
 
     /** The items of which other facts are so than in another roll-up; all of them where the bits mean something else. */
     public Set<String> changesFrom(FactRoll before) {
-        return facts.areLike(before.facts) ? rows.changesFrom(before.rows) : rows.items();
+        return since.changes(before)
+                .orElseGet(() -> facts.areLike(before.facts) ? rows.changesFrom(before.rows) : rows.items());
     }
 
     public FactBits facts() {

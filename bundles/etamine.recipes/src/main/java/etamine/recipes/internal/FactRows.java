@@ -10,7 +10,8 @@ import java.util.Set;
 /** A row of bits for each item, one after the other in one array. Not thread-safe while it is filled. */
 final class FactRows {
     private final int width;
-    private final Map<String, Integer> places;
+    private Map<String, Integer> places;
+    private boolean placesShared;
     private long[] words;
 
     /** Rows of so many bits, with room for as many as are likely. */
@@ -20,10 +21,11 @@ final class FactRows {
         words = new long[Math.max(16, likely * width)];
     }
 
-    /** A copy to be changed. */
+    /** A copy to be changed; the other is not changed any more. */
     FactRows(FactRows before) {
         width = before.width;
-        places = new HashMap<>(before.places);
+        places = before.places;
+        placesShared = true;
         words = before.words.clone();
     }
 
@@ -34,6 +36,10 @@ final class FactRows {
 
     /** A new row for an item that has none. */
     int add(String item) {
+        if (placesShared) {
+            places = new HashMap<>(places);
+            placesShared = false;
+        }
         int row = places.size();
         places.put(item, row);
         if (words.length < places.size() * width) {

@@ -9,6 +9,7 @@ import etamine.measures.Equivalence;
 import etamine.measures.Quantity;
 import etamine.measures.Unit;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -46,17 +47,20 @@ public final class MadeThings {
     /** What is made now, given what was made of an earlier roll-up; the very same map where it is the same. */
     public static SortedMap<String, Item> of(FactRoll roll, SortedMap<String, Item> before, FactRoll beforeRoll) {
         MadeThings things = new MadeThings(roll);
-        SortedMap<String, Item> items = new TreeMap<>(before);
-        boolean changed = false;
+        Map<String, Optional<Item>> changed = new HashMap<>();
         for (String id : things.changesFrom(beforeRoll)) {
-            Optional<Item> was = Optional.ofNullable(before.get(id));
             Optional<Item> is = things.item(id);
-            if (!is.equals(was)) {
-                is.ifPresentOrElse(item -> items.put(id, item), () -> items.remove(id));
-                changed = true;
+            if (!is.equals(Optional.ofNullable(before.get(id)))) {
+                changed.put(id, is);
             }
         }
-        return changed ? Collections.unmodifiableSortedMap(items) : before;
+        return changed.isEmpty() ? before : with(before, changed);
+    }
+
+    private static SortedMap<String, Item> with(SortedMap<String, Item> before, Map<String, Optional<Item>> changed) {
+        SortedMap<String, Item> items = new TreeMap<>(before);
+        changed.forEach((id, is) -> is.ifPresentOrElse(item -> items.put(id, item), () -> items.remove(id)));
+        return Collections.unmodifiableSortedMap(items);
     }
 
     private Set<String> changesFrom(FactRoll before) {

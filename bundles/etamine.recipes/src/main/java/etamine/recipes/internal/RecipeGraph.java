@@ -22,18 +22,21 @@ public final class RecipeGraph {
     private final SortedMap<String, Recipe> recipes;
     private final RecipeLinks links;
     private final RecipeOrder order;
+    private final Since<RecipeGraph> since;
 
-    private RecipeGraph(SortedMap<String, Recipe> recipes, RecipeLinks links, RecipeOrder order) {
+    private RecipeGraph(
+            SortedMap<String, Recipe> recipes, RecipeLinks links, RecipeOrder order, Since<RecipeGraph> since) {
         this.recipes = recipes;
         this.links = links;
         this.order = order;
+        this.since = since;
     }
 
     /** The graph of these recipes; a map sorted by id keeps its order. */
     public static RecipeGraph of(Map<String, Recipe> recipes) {
         SortedMap<String, Recipe> sorted = sorted(recipes);
         RecipeLinks links = RecipeLinks.of(sorted.values());
-        return new RecipeGraph(sorted, links, RecipeOrder.of(sorted.values(), links));
+        return new RecipeGraph(sorted, links, RecipeOrder.of(sorted.values(), links), Since.nothing());
     }
 
     private static SortedMap<String, Recipe> sorted(Map<String, Recipe> recipes) {
@@ -48,7 +51,7 @@ public final class RecipeGraph {
             return of(sorted);
         }
         RecipeLinks linked = links.with(in(recipes, changed), in(sorted, changed));
-        return new RecipeGraph(sorted, linked, order.with(changed, sorted, linked));
+        return new RecipeGraph(sorted, linked, order.with(changed, sorted, linked), Since.of(this, changed));
     }
 
     private static Collection<Recipe> in(Map<String, Recipe> recipes, Set<String> ids) {
@@ -57,7 +60,7 @@ public final class RecipeGraph {
 
     /** The ids of the recipes that came, went or are others than in that graph. */
     public Set<String> changesFrom(RecipeGraph before) {
-        return MapChanges.between(before.recipes, recipes);
+        return since.changes(before).orElseGet(() -> MapChanges.between(before.recipes, recipes));
     }
 
     /** What those recipes make, or made there. */

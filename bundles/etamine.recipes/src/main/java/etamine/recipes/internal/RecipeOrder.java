@@ -25,12 +25,23 @@ import java.util.function.Function;
  */
 final class RecipeOrder {
     private final RecipeLinks links;
-    private final List<Recipe> order = new ArrayList<>();
-    private final Map<String, Integer> places = new HashMap<>();
+    private final List<Recipe> order;
+    private Map<String, Integer> places;
+    private boolean placesShared;
     private final Set<String> looped = new LinkedHashSet<>();
 
     private RecipeOrder(RecipeLinks links) {
         this.links = links;
+        this.order = new ArrayList<>();
+        this.places = new HashMap<>();
+    }
+
+    /** A copy with other links, to be changed; the other is not changed any more. */
+    private RecipeOrder(RecipeOrder before, RecipeLinks links) {
+        this.links = links;
+        this.order = new ArrayList<>(before.order);
+        this.places = before.places;
+        this.placesShared = true;
     }
 
     /** Takes recipes whose makers are all taken, until only those in or behind a loop are left. */
@@ -69,19 +80,33 @@ final class RecipeOrder {
     /** The order once these ids have changed; the recipes are all there are then, the links theirs. */
     RecipeOrder with(Set<String> changed, Map<String, Recipe> recipes, RecipeLinks now) {
         if (looped.isEmpty()) {
-            RecipeOrder mended = new RecipeOrder(now);
-            order.stream()
-                    .map(recipe -> changed.contains(recipe.id()) ? recipes.get(recipe.id()) : recipe)
-                    .filter(recipe -> recipe != null)
-                    .forEach(mended::append);
-            changed.stream()
-                    .filter(id -> !places.containsKey(id) && recipes.containsKey(id))
-                    .forEach(id -> mended.append(recipes.get(id)));
+            boolean same = changed.stream().allMatch(id -> places.containsKey(id) && recipes.containsKey(id));
+            RecipeOrder mended = same ? new RecipeOrder(this, now) : without(changed, recipes, now);
+            changed.stream().filter(recipes::containsKey).map(recipes::get).forEach(mended::put);
             if (changed.stream().filter(recipes::containsKey).map(recipes::get).allMatch(mended::settle)) {
                 return mended;
             }
         }
         return of(recipes.values(), now);
+    }
+
+    /** The order without those that have gone. */
+    private RecipeOrder without(Set<String> changed, Map<String, Recipe> recipes, RecipeLinks now) {
+        RecipeOrder left = new RecipeOrder(now);
+        order.stream()
+                .filter(recipe -> !changed.contains(recipe.id()) || recipes.containsKey(recipe.id()))
+                .forEach(left::append);
+        return left;
+    }
+
+    /** Puts a recipe where one of its id stands, or at the end. */
+    private void put(Recipe recipe) {
+        Integer place = places.get(recipe.id());
+        if (place == null) {
+            append(recipe);
+        } else {
+            order.set(place, recipe);
+        }
     }
 
     /** Moves what must stand before or behind a recipe there; false when there is a loop through it. */
@@ -106,6 +131,10 @@ final class RecipeOrder {
         behind.forEach(place -> moved.add(order.get(place)));
         Set<Integer> free = new TreeSet<>(before);
         free.addAll(behind);
+        if (placesShared) {
+            places = new HashMap<>(places);
+            placesShared = false;
+        }
         int next = 0;
         for (int place : free) {
             Recipe recipe = moved.get(next++);

@@ -64,6 +64,24 @@ class RolledAllergensTest {
     }
 
     @Test
+    void agreesAfterEachChangeWithARollUpFromNothing() {
+        stockPlate();
+        rollUp.recipes();
+        for (Runnable change : List.<Runnable>of(
+                () -> range.load(recipe("fish-stock", "fish-stock", line("bones"), line("mussel"))),
+                () -> known("bones", "fish"),
+                () -> range.load(recipe("chowder", "chowder", line("mussel-cream"), line("samphire"))),
+                () -> range.writing.remove("plate"),
+                () -> range.load(recipe("fish-stock", "fish-stock", line("mussel-cream"))),
+                () -> range.load(recipe("fish-stock", "fish-stock", line("bones"))))) {
+            change.run();
+            assertThat(rollUp.recipes()).isEqualTo(new RolledAllergens(range::known, range.made).recipes());
+        }
+        assertThat(rollUp.recipes()).containsOnlyKeys("chowder", "fish-stock", "mussel-cream");
+        assertThat(rollUp.recipes().get("chowder").known()).isFalse();
+    }
+
+    @Test
     void saysThroughWhatAPlateContainsSomething() {
         stockPlate();
 
