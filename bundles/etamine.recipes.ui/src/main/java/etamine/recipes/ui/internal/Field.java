@@ -9,11 +9,11 @@ enum Field {
     TESTED("Good tries", "0"),
     ABSORBS("Takes up water", "400 g"),
     REDUCES_TO("Reduces to", "1/4 or 25 %"),
-    MENU_PRICE("Menu price, with tax", "24.00"),
+    MENU_PRICE("Price with tax", "24.00"),
     TAX("Tax, % of the net", "0"),
     Q_PERCENT("Q factor, %", "2"),
     Q_AMOUNT("Q factor, amount", "0.00"),
-    PACKAGING("Packaging, a portion", "0.00"),
+    PACKAGING("Packaging each", "0.00"),
     TARGET("Food cost aim, %", "30"),
     NOTES("Notes", "");
 
